@@ -1,0 +1,36 @@
+package org.salvedge.shop;
+
+import java.util.Comparator;
+
+/** Rules for text that is kept: labels without control characters, and the order that does not depend on a locale. */
+public final class Text {
+    /** Order by Unicode code points (not by UTF-16 units), as the history package sorts its rows. */
+    public static final Comparator<String> CODE_POINTS = Text::compareCodePoints;
+
+    private static final int LONGEST_LABEL = 100;
+
+    private Text() {}
+
+    static void requireLabel(String value) {
+        if (value.isEmpty() || value.length() > LONGEST_LABEL || !value.equals(value.strip())) {
+            throw new IllegalArgumentException("\"" + value + "\" is not a label; use 1 to " + LONGEST_LABEL
+                    + " characters, no spaces at the ends");
+        }
+        if (value.codePoints().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("a label must not hold control characters");
+        }
+    }
+
+    private static int compareCodePoints(String a, String b) {
+        int n = Math.min(a.length(), b.length());
+        for (int i = 0; i < n; i++) {
+            char x = a.charAt(i);
+            char y = b.charAt(i);
+            if (x != y) {
+                // A surrogate stands for a code point above every other char.
+                return Character.isSurrogate(x) == Character.isSurrogate(y) ? x - y : Character.isSurrogate(x) ? 1 : -1;
+            }
+        }
+        return a.length() - b.length();
+    }
+}
