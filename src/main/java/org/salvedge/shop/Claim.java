@@ -19,7 +19,7 @@ public record Claim(String code) implements Coded, Comparable<Claim> {
     public static final Claim OTHER = new Claim("other");
 
     /** The codes there from the start, in order, each with its meaning. */
-    public static final Map<Claim, String> BUILT_IN = Codes.ordered(
+    public static final Map<Claim, String> BUILT_IN = CodeWords.ordered(
             Map.entry(HORIZONTAL_LINES, "horizontal lines or bands"),
             Map.entry(VERTICAL_LINES, "vertical lines or bands"),
             Map.entry(HALF_SCREEN, "half of the picture dark or wrong"),
@@ -36,7 +36,7 @@ public record Claim(String code) implements Coded, Comparable<Claim> {
 
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Claim {
-        Codes.requireWord(code);
+        CodeWords.require(code);
     }
 
     @Override

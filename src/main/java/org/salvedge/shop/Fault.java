@@ -17,7 +17,7 @@ public record Fault(String code) implements Coded, Comparable<Fault> {
     public static final Fault UNKNOWN = new Fault("unknown");
 
     /** The codes there from the start, in order, each with its meaning. */
-    public static final Map<Fault, String> BUILT_IN = Codes.ordered(
+    public static final Map<Fault, String> BUILT_IN = CodeWords.ordered(
             Map.entry(ROW_DRIVE, "horizontal line fault, gate side"),
             Map.entry(COLUMN_DRIVE, "vertical line fault, source side"),
             Map.entry(TIMING_BOARD, "timing-control board or its supply"),
@@ -32,7 +32,7 @@ public record Fault(String code) implements Coded, Comparable<Fault> {
 
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Fault {
-        Codes.requireWord(code);
+        CodeWords.require(code);
     }
 
     @Override

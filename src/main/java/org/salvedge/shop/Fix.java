@@ -18,7 +18,7 @@ public record Fix(String code) implements Coded, Comparable<Fix> {
     public static final Fix NONE = new Fix("none");
 
     /** The codes there from the start, in order, each with its meaning. */
-    public static final Map<Fix, String> BUILT_IN = Codes.ordered(
+    public static final Map<Fix, String> BUILT_IN = CodeWords.ordered(
             Map.entry(CONTACT_MASK, "row-signal contacts of one side's ribbon insulated"),
             Map.entry(RESEAT_CABLE, "cable or ribbon reseated"),
             Map.entry(REBOND_FILM, "film rebonded"),
@@ -34,7 +34,7 @@ public record Fix(String code) implements Coded, Comparable<Fix> {
 
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Fix {
-        Codes.requireWord(code);
+        CodeWords.require(code);
     }
 
     @Override
