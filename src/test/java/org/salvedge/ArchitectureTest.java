@@ -19,6 +19,8 @@ class ArchitectureTest {
             .withOptionalLayers(true)
             .layer("cli")
             .definedBy("..cli..")
+            .layer("demo")
+            .definedBy("..demo..")
             .layer("page")
             .definedBy("..page..")
             .layer("report")
@@ -39,6 +41,8 @@ class ArchitectureTest {
             .definedBy("..stats..")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("demo")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("page")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("report")
@@ -50,9 +54,9 @@ class ArchitectureTest {
             .whereLayer("yield")
             .mayOnlyBeAccessedByLayers("cli", "page", "report", "bench", "worth")
             .whereLayer("ledger")
-            .mayOnlyBeAccessedByLayers("cli", "page", "report", "bench", "worth", "yield")
+            .mayOnlyBeAccessedByLayers("cli", "demo", "page", "report", "bench", "worth", "yield")
             .whereLayer("manifest")
-            .mayOnlyBeAccessedByLayers("cli", "page", "report", "bench", "worth", "yield")
+            .mayOnlyBeAccessedByLayers("cli", "demo", "page", "report", "bench", "worth", "yield")
             .because("a reader finds everything by walking down");
 
     @ArchTest
