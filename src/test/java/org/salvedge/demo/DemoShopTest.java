@@ -1,5 +1,6 @@
 package org.salvedge.demo;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
@@ -43,11 +44,12 @@ class DemoShopTest {
         Map<UnitId, Timeline> lines = new LinkedHashMap<>();
         for (TvSet s : of(TvSet.class)) {
             Timeline t = new Timeline();
-            t.start(s.arrived(), (int) lots.get(s.lot()).arrivalDay().toEpochDay());
+            t.start(s.arrived(), (int)
+                    requireNonNull(lots.get(s.lot())).arrivalDay().toEpochDay());
             lines.put(s.unit(), t);
         }
         for (Attempt a : of(Attempt.class)) {
-            lines.get(a.unit())
+            requireNonNull(lines.get(a.unit()))
                     .attempt(
                             (int) a.startedAt().toLocalDate().toEpochDay(),
                             a.startedAt().getHour() * 60 + a.startedAt().getMinute(),
@@ -56,10 +58,10 @@ class DemoShopTest {
                             a.passed() == null ? -1 : a.passed() ? 1 : 0);
         }
         for (Exit e : of(Exit.class)) {
-            lines.get(e.unit()).exit((int) e.on().toEpochDay(), e.seq(), e.kind(), e.leaves());
+            requireNonNull(lines.get(e.unit())).exit((int) e.on().toEpochDay(), e.seq(), e.kind(), e.leaves());
         }
         for (Comeback c : of(Comeback.class)) {
-            lines.get(c.unit()).comeback((int) c.on().toEpochDay(), c.restocked());
+            requireNonNull(lines.get(c.unit())).comeback((int) c.on().toEpochDay(), c.restocked());
         }
         lines.values().forEach(Timeline::settle);
         assertThat(lines).allSatisfy((unit, t) -> assertThat(t.impossible()).isNull());
