@@ -127,8 +127,7 @@ public final class ShrunkYield {
                 int p = up[k][c];
                 mean[k][c] = share * mean[k + 1][p] + (1 - share) * own[k].mean()[c];
                 double inherited = share * share * variance[k + 1][p];
-                variance[k][c] =
-                        (mean[k][c] * (1 - mean[k][c]) - inherited) / (prior + size + 1) + inherited;
+                variance[k][c] = (mean[k][c] * (1 - mean[k][c]) - inherited) / (prior + size + 1) + inherited;
             }
         }
         return new ShrunkYield(rho, own, mean, variance, level);
