@@ -120,7 +120,7 @@ final class LotTotals {
                 k++;
             }
             double n = trials[first];
-            out.add(node[first], n, count, sum / n, squares / (n * n));
+            out.add(node[first], n, (double) count, sum / n, squares / (n * n));
         }
         return out.build();
     }
