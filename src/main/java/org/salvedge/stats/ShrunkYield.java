@@ -94,15 +94,15 @@ public final class ShrunkYield {
             double[] rho, int k, Spread.Means below, int[] parentOf, int nodes, double[] atMost) {
         Spread.Builder children = new Spread.Builder(nodes);
         for (int c = 0; c < parentOf.length; c++) {
-            if (below.effective()[c] > 0) {
-                children.add(parentOf[c], below.effective()[c], below.mean()[c]);
+            if (below.effective[c] > 0) {
+                children.add(parentOf[c], below.effective[c], below.mean[c]);
             }
         }
         Spread spread = children.build();
         rho[k] = Math.max(LEAST, spread.correlation(GUESS, GUESS_SAMPLES));
         Spread.Means means = spread.means(rho[k]);
         for (int n = 0; n < nodes; n++) {
-            means.effective()[n] = Math.min(means.effective()[n], atMost[n]);
+            means.effective[n] = Math.min(means.effective[n], atMost[n]);
         }
         return means;
     }
@@ -112,8 +112,8 @@ public final class ShrunkYield {
         double[][] mean = new double[top + 1][];
         double[][] variance = new double[top + 1][];
         // The root: Jeffreys' prior.
-        double n = own[top].effective()[0];
-        double m = (0.5 + n * own[top].mean()[0]) / (1 + n);
+        double n = own[top].effective[0];
+        double m = (0.5 + n * own[top].mean[0]) / (1 + n);
         mean[top] = new double[] {m};
         variance[top] = new double[] {m * (1 - m) / (n + 2)};
         for (int k = top - 1; k >= 0; k--) {
@@ -122,10 +122,10 @@ public final class ShrunkYield {
             variance[k] = new double[nodes];
             double prior = 1 / rho[k + 1] - 1;
             for (int c = 0; c < nodes; c++) {
-                double size = own[k].effective()[c];
+                double size = own[k].effective[c];
                 double share = prior / (prior + size);
                 int p = up[k][c];
-                mean[k][c] = share * mean[k + 1][p] + (1 - share) * own[k].mean()[c];
+                mean[k][c] = share * mean[k + 1][p] + (1 - share) * own[k].mean[c];
                 double inherited = share * share * variance[k + 1][p];
                 variance[k][c] = (mean[k][c] * (1 - mean[k][c]) - inherited) / (prior + size + 1) + inherited;
             }
@@ -175,12 +175,12 @@ public final class ShrunkYield {
 
     /** The cell's own record: mean of its lots, each weighted by its effective size; 0 without a record. */
     public double ownMean(int cell) {
-        return own[0].mean()[cell];
+        return own[0].mean[cell];
     }
 
     /** How many independent sets the cell's record is worth: the sum of n/(1+(n-1)rho) over its lots. */
     public double effectiveSize(int cell) {
-        return own[0].effective()[cell];
+        return own[0].effective[cell];
     }
 
     /** Shrunk yield of a node above the cells: step 1 = their parents; the step after the last given parents is the root. */

@@ -78,7 +78,15 @@ final class Spread {
     }
 
     /** Weighted means and effective numbers of trials of the groups; mean 0 where there are none. */
-    record Means(double[] mean, double[] effective) {}
+    static final class Means {
+        final double[] mean;
+        final double[] effective;
+
+        Means(double[] mean, double[] effective) {
+            this.mean = mean;
+            this.effective = effective;
+        }
+    }
 
     Means means(double rho) {
         double[] mean = new double[groups];

@@ -153,7 +153,6 @@ class ShrunkYieldTest {
     @CsvSource({"60, 0.0", "60, 0.05", "60, 0.2", "8, 0.0", "8, 0.05", "8, 0.2", "200, 0.2"})
     void intervalsHoldTheTruthAsOftenAsTheySay(int lots, double rho) {
         int held = 0;
-        int wilson = 0;
         int all = 0;
         double error = 0;
         double rawError = 0;
