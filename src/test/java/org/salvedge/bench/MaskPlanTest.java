@@ -78,7 +78,7 @@ class MaskPlanTest {
                 List<MaskTrial> tried = new ArrayList<>();
                 MaskPlan.Answer a = MaskPlan.of(ask(n, prior, 0, 0, tried));
                 while (!a.done()) {
-                    int next = a.next();
+                    int next = java.util.Objects.requireNonNull(a.next());
                     tried.add(new MaskTrial(next, (culprits & ~next) == 0));
                     a = MaskPlan.of(ask(n, prior, 0, 0, tried));
                 }
