@@ -3,9 +3,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.File;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
+import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.Date;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
@@ -31,16 +35,20 @@ public final class PoiBook {
             boolean old = file.getName().endsWith(".xls") || "xls".equals(job.path("kind").asText());
             try (Workbook book = old ? new HSSFWorkbook() : job.path("stream").asBoolean() ? new SXSSFWorkbook() : new XSSFWorkbook()) {
                 write(book, job);
+                XSSFWorkbook x = book instanceof XSSFWorkbook w ? w : book instanceof SXSSFWorkbook w ? w.getXSSFWorkbook() : null;
+                if (x != null) x.getProperties().getCoreProperties().setCreated(Optional.of(Date.from(Instant.parse("2026-01-01T00:00:00Z"))));
                 save(book, file, job.path("password").asText());
             }
         }
     }
 
     private static void save(Workbook book, File file, String password) throws Exception {
-        if (password.isEmpty()) {
+        if (password.isEmpty() || book instanceof HSSFWorkbook) {
+            Biff8EncryptionKey.setCurrentUserPassword(password.isEmpty() ? null : password);
             try (OutputStream out = new FileOutputStream(file)) {
                 book.write(out);
             }
+            Biff8EncryptionKey.setCurrentUserPassword(null);
             return;
         }
         try (POIFSFileSystem poifs = new POIFSFileSystem(); OutputStream out = new FileOutputStream(file)) {
@@ -82,6 +90,7 @@ public final class PoiBook {
 
     private static void fill(Workbook book, Cell cell, JsonNode v, Map<String, CellStyle> styles) {
         if (v.isTextual()) cell.setCellValue(v.asText());
+        else if (v.isBoolean()) cell.setCellValue(v.asBoolean());
         else if (v.isNumber()) cell.setCellValue(v.asDouble());
         else if (v.has("date")) cell.setCellValue(LocalDateTime.parse(v.get("date").asText() + "T00:00:00"));
         else if (v.has("f")) cell.setCellFormula(v.get("f").asText());

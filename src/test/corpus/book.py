@@ -83,7 +83,9 @@ class Truth:
         exit = self.exit or ([1] if must else [0, 1] if may else [0])
         out = {"file": name, "about": self.about, "exit": exit}
         out["sets_total"] = self.sets_total if self.sets_total is not None else len(self.sets)
-        if self.asking_total is not None:
+        if self.asking_total is False:
+            pass
+        elif self.asking_total is not None:
             out["asking_total"] = self.asking_total
         else:
             prices = [s["asking"] for s in self.sets]

@@ -107,6 +107,8 @@ def xlsxwriter_(path, sheets, **options):
                     continue
                 if isinstance(v, str):
                     ws.write_string(r, c, v)
+                elif isinstance(v, bool):
+                    ws.write_boolean(r, c, v)
                 elif not isinstance(v, dict):
                     ws.write_number(r, c, v)
                 elif "date" in v:
