@@ -1,0 +1,93 @@
+package org.salvedge.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Money;
+import org.salvedge.shop.Quantity;
+
+/**
+ * Tables as CSV of RFC 4180: one header row, comma, CRLF, quotes only where needed, decimal point, empty where undefined.
+ *
+ * <p>People open these files in spreadsheet programs, which take text that begins with {@code = + - @} for a formula, so such
+ * text gets an apostrophe before it; characters that a terminal might obey are shown as U+FFFD. A program that needs the text
+ * exactly as it is takes JSON; the history package is not written by this class and changes nothing.
+ */
+public final class CsvWriter {
+    private static final String FORMULA_STARTS = "=+-@\uff1d\uff0b\uff0d\uff20";
+    private static final CSVFormat RFC_4180 = CSVFormat.RFC4180.builder().get();
+
+    private CsvWriter() {}
+
+    public static void write(Table table, Appendable out) {
+        try {
+            CSVPrinter printer = new CSVPrinter(out, RFC_4180);
+            List<Column> columns = table.columns();
+            for (int c = 0; c < columns.size(); c++) {
+                Column column = columns.get(c);
+                if (column.inData()) {
+                    printer.print(column.key());
+                    if (isEstimate(table, c)) {
+                        printer.print(column.key() + "_low");
+                        printer.print(column.key() + "_high");
+                    }
+                }
+            }
+            printer.println();
+            for (List<@Nullable Object> row : table.rows()) {
+                for (int c = 0; c < columns.size(); c++) {
+                    if (columns.get(c).inData()) {
+                        print(printer, columns.get(c).kind(), row.get(c), isEstimate(table, c));
+                    }
+                }
+                printer.println();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static boolean isEstimate(Table table, int column) {
+        return table.rows().stream().anyMatch(row -> row.get(column) instanceof Estimate);
+    }
+
+    private static void print(CSVPrinter printer, Kind kind, @Nullable Object value, boolean estimate)
+            throws IOException {
+        if (estimate) {
+            Estimate e = value instanceof Estimate given ? given : Estimate.UNDEFINED;
+            printer.print(number(e.value()));
+            printer.print(number(e.low()));
+            printer.print(number(e.high()));
+        } else {
+            printer.print(value == null ? "" : text(kind, value));
+        }
+    }
+
+    private static String text(Kind kind, Object value) {
+        if (value instanceof Money money) {
+            return money.toString();
+        }
+        if (value instanceof Double number) {
+            return number(number);
+        }
+        if (value instanceof Quantity || value instanceof Number || value instanceof Boolean) {
+            return value instanceof BigDecimal decimal ? decimal.toPlainString() : value.toString();
+        }
+        return kind == Kind.TEXT ? harmless(CellText.text(value)) : value.toString();
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? Double.toString(value) : "";
+    }
+
+    /** Text that no spreadsheet program takes for a formula. */
+    static String harmless(String text) {
+        String visible = Visible.text(text);
+        String start = visible.stripLeading();
+        return !start.isEmpty() && FORMULA_STARTS.indexOf(start.charAt(0)) >= 0 ? "'" + visible : visible;
+    }
+}
