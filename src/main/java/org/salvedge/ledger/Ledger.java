@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.History;
@@ -38,6 +39,24 @@ public final class Ledger implements AutoCloseable {
 
     /** Puts facts on record in one transaction; returns their entry numbers in order. Impossible histories are refused. */
     public List<Long> record(List<? extends Fact> facts) {
+        throw new UnsupportedOperationException();
+    }
+
+    /**
+     * The same, with the facts worked out inside the transaction, after every earlier writer's: what is read there, such as
+     * {@link #nextAttempt}, still holds when the facts are put on record.
+     */
+    public List<Long> record(Supplier<? extends List<? extends Fact>> facts) {
+        throw new UnsupportedOperationException();
+    }
+
+    /** The number after the largest that an attempt ever had, from 1. */
+    public int nextAttempt() {
+        throw new UnsupportedOperationException();
+    }
+
+    /** The number after the largest that a bid ever had, from 1. */
+    public int nextBid() {
         throw new UnsupportedOperationException();
     }
 
