@@ -69,7 +69,7 @@ public final class LabelSheet {
     private static void layOut(XSSFSheet sheet, String pageSize) {
         sheet.setDisplayGridlines(false);
         for (int c = 0; c < ACROSS; c++) {
-            sheet.setColumnWidth(2 * c, 11 * 256);
+            sheet.setColumnWidth(2 * c, 15 * 256);
             sheet.setColumnWidth(2 * c + 1, 19 * 256);
         }
         PrintSetup print = sheet.getPrintSetup();
