@@ -2,6 +2,7 @@ package org.salvedge.manifest;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -74,9 +75,8 @@ final class ReferenceGrid {
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(separator)
                 .skipEmptyLines(false)
-                .allowExtraFields(true)
-                .allowMissingFields(true)
-                .allowExtraCharsAfterClosingQuote(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(true)
                 .ofCsvRecord(text)) {
             reader.forEach(r -> records.add(List.copyOf(r.getFields())));
