@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -32,14 +33,14 @@ final class ReferenceGrid {
     private ReferenceGrid() {}
 
     /** XLSX by fastexcel-reader: numbers as stored, texts with the format's own escapes (_x001B_) undone, formulas by their stored value. */
-    static Map<String, TreeMap<Integer, TreeMap<Integer, String>>> xlsx(Path file) {
-        Map<String, TreeMap<Integer, TreeMap<Integer, String>>> sheets = new LinkedHashMap<>();
+    static Map<String, SortedMap<Integer, SortedMap<Integer, String>>> xlsx(Path file) {
+        Map<String, SortedMap<Integer, SortedMap<Integer, String>>> sheets = new LinkedHashMap<>();
         try (ReadableWorkbook book = new ReadableWorkbook(new File(file.toString()))) {
             for (Sheet sheet : book.getSheets().toList()) {
                 try (Stream<Row> rows = sheet.openStream()) {
-                    TreeMap<Integer, TreeMap<Integer, String>> grid = new TreeMap<>();
+                    SortedMap<Integer, SortedMap<Integer, String>> grid = new TreeMap<>();
                     rows.forEach(row -> {
-                        TreeMap<Integer, String> cells = new TreeMap<>();
+                        SortedMap<Integer, String> cells = new TreeMap<>();
                         for (Cell cell : row) {
                             String value = cell == null ? "" : raw(cell);
                             if (!value.isBlank()) {
