@@ -12,6 +12,8 @@ import org.apache.commons.numbers.gamma.RegularizedBeta;
  */
 final class BetaQuantile {
     private static final int MOST_STEPS = 100;
+    /** Convergence is cubic: after a step of this size, relative, nothing is left to gain. */
+    private static final double LAST_STEP = 1e-7;
 
     private BetaQuantile() {}
 
@@ -44,13 +46,17 @@ final class BetaQuantile {
             }
             double slope = Math.exp((a - 1) * Math.log(x) + (b - 1) * Math.log1p(-x) - logBeta);
             double u = error / slope;
-            // Halley's correction of the Newton step.
-            double t = u / (1 - 0.5 * Math.min(1, u * ((a - 1) / x - (b - 1) / (1 - x))));
-            double next = x - t;
+            // Halley's correction of the Newton step, never more than half of it: a step that is small because it was
+            // cut would look
+            // like the end.
+            double bend = u * ((a - 1) / x - (b - 1) / (1 - x));
+            double next = x - u / (1 - 0.5 * Math.max(-1, Math.min(1, bend)));
             if (!(next > low && next < high)) {
-                next = (low + high) / 2;
+                next = low > 0 ? Math.sqrt(low) * Math.sqrt(high) : high / 2;
+            } else if (Math.abs(next - x) <= LAST_STEP * x) {
+                return next;
             }
-            if (Math.abs(next - x) <= 1e-13 * x || high - low <= 1e-16) {
+            if (high - low <= 1e-15 * high) {
                 return next;
             }
             x = next;

@@ -6,6 +6,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class Normals {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
+    private static final double FAR = 30;
+    private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
+
     private Normals() {}
 
     static double density(double x) {
@@ -32,5 +35,17 @@ final class Normals {
             throw new IllegalArgumentException("level " + level + " is not between 0 and 1");
         }
         return STANDARD.inverseSurvivalProbability((1 - level) / 2);
+    }
+
+    /** The logarithm of P(Z > x), also where that is too small for a double. */
+    static double logAbove(double x) {
+        return x < FAR
+                ? Math.log(above(x))
+                : -x * x / 2 - Math.log(x * ROOT_TWO_PI) + Math.log1p(-1 / (x * x) * (1 - 3 / (x * x)));
+    }
+
+    /** Density at x over P(Z > x), the inverse of Mills' ratio; far out by its asymptotic series. */
+    static double hazard(double x) {
+        return x < FAR ? density(x) / above(x) : x / (1 - 1 / (x * x) * (1 - 3 / (x * x)));
     }
 }
