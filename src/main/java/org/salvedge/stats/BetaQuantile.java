@@ -53,7 +53,7 @@ final class BetaQuantile {
             double next = x - u / (1 - 0.5 * Math.max(-1, Math.min(1, bend)));
             if (!(next > low && next < high)) {
                 next = low > 0 ? Math.sqrt(low) * Math.sqrt(high) : high / 2;
-            } else if (Math.abs(next - x) <= LAST_STEP * x) {
+            } else if (Math.abs(next - x) <= LAST_STEP * Math.min(x, 1 - x)) {
                 return next;
             }
             if (high - low <= 1e-15 * high) {
