@@ -77,6 +77,7 @@ public final class Timeline {
     private @Nullable ExitKind lastExitKind;
     private int lastExit;
     private int lastExitDay;
+    private int lastPass;
     private int lastPassDay;
     private boolean passBeforeExit;
     private int deciding;
@@ -139,6 +140,7 @@ public final class Timeline {
         lastExitKind = null;
         lastExit = -1;
         lastExitDay = Integer.MIN_VALUE;
+        lastPass = -1;
         lastPassDay = Integer.MIN_VALUE;
         passBeforeExit = false;
         deciding = -1;
@@ -177,6 +179,7 @@ public final class Timeline {
                     }
                     lastAttemptPassed = r == Result.PASS;
                     if (r == Result.PASS) {
+                        lastPass = index[e];
                         lastPassDay = day[e];
                     }
                     if (fixed || !fixSeen) {
@@ -328,6 +331,11 @@ public final class Timeline {
     /** Epoch day of {@link #lastExit}; {@link Integer#MIN_VALUE} before any. */
     public int lastExitDay() {
         return lastExitDay;
+    }
+
+    /** The latest pass, by order of addition of attempts; -1 before any. */
+    public int lastPass() {
+        return lastPass;
     }
 
     /** Epoch day of the latest pass; {@link Integer#MIN_VALUE} before any. */
