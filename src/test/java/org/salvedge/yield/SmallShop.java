@@ -4,15 +4,14 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.Grade;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Money;
+import org.salvedge.shop.Names;
 import org.salvedge.shop.Quantity;
 
 /** Small histories for tests, said in the words of the bench. Days are counted from {@link #FIRST}. */
@@ -21,7 +20,7 @@ final class SmallShop {
     static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
 
     private final List<Runnable> rows = new ArrayList<>();
-    private final Map<String, Integer> ids = new HashMap<>();
+    private final Names labels = new Names();
     private final History.Builder builder;
     private int attempts;
 
@@ -48,9 +47,8 @@ final class SmallShop {
     }
 
     SmallShop set(String label, String family, String lot, String landed, long inches, int flags) {
-        ids.put(label, ids.size());
         builder.set(
-                ids.get(label),
+                labels.number(label),
                 builder.lotNames().find(lot),
                 builder.families().number(family),
                 builder.makers().number("Kestrel"),
@@ -85,7 +83,7 @@ final class SmallShop {
             @Nullable Grade grade) {
         int number = ++attempts;
         rows.add(() -> builder.attempt(
-                ids.get(label),
+                labels.number(label),
                 day(day),
                 600,
                 number,
@@ -114,7 +112,7 @@ final class SmallShop {
             String minutes,
             @Nullable Grade grade) {
         rows.add(() -> builder.exit(
-                ids.get(label),
+                labels.number(label),
                 day(day),
                 1,
                 kind.ordinal(),
@@ -128,7 +126,7 @@ final class SmallShop {
     }
 
     SmallShop comeback(String label, int day, String cost, boolean restocked) {
-        rows.add(() -> builder.comeback(ids.get(label), day(day), minor(cost), restocked ? 1 : 0, -1));
+        rows.add(() -> builder.comeback(labels.number(label), day(day), minor(cost), restocked ? 1 : 0, -1));
         return this;
     }
 
