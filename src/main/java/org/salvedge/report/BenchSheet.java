@@ -148,7 +148,7 @@ public final class BenchSheet {
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         frame(style);
         XSSFRow row = sheet.createRow(HEADER_ROW);
-        row.setHeightInPoints(32);
+        row.setHeightInPoints(44);
         for (Field c : Field.values()) {
             XSSFCell cell = row.createCell(c.ordinal());
             cell.setCellValue(c.heading);
