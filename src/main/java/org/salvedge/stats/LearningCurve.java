@@ -43,23 +43,23 @@ public record LearningCurve(Theory theory, double first, double rate) {
         if (n < 1) {
             throw new IllegalArgumentException("unit " + n);
         }
-        return theory == Theory.UNIT ? first * Math.pow(n, slope()) : total(n) - total(n - 1);
+        return theory == Theory.UNIT ? first * Math.pow((double) n, slope()) : total(n) - total(n - 1);
     }
 
     /** Effort of the first n units together. */
     public double total(long n) {
         if (theory == Theory.CUMULATIVE_AVERAGE) {
-            return n == 0 ? 0 : first * Math.pow(n, 1 + slope());
+            return n == 0 ? 0 : first * Math.pow((double) n, 1 + slope());
         }
         double sum = 0;
         for (long i = n; i >= 1; i--) {
-            sum += Math.pow(i, slope());
+            sum += Math.pow((double) i, slope());
         }
         return first * sum;
     }
 
     /** Average effort of the first n units. */
     public double average(long n) {
-        return total(n) / n;
+        return total(n) / (double) n;
     }
 }
