@@ -28,7 +28,7 @@ public record LearningFit(int n, double intercept, double slope, double se, doub
             if (!(number[i] >= 1 && effort[i] > 0)) {
                 throw new IllegalArgumentException("effort " + effort[i] + " of unit " + number[i]);
             }
-            x[i] = Math.log(number[i]);
+            x[i] = Math.log((double) number[i]);
             y[i] = Math.log(effort[i]);
         }
         Moments mx = Moments.of(x);
