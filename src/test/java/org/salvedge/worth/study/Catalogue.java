@@ -1,6 +1,7 @@
 package org.salvedge.worth.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -8,7 +9,7 @@ import java.util.Locale;
 final class Catalogue {
     private static final int[] SIZES = {24, 32, 40, 43, 50, 55, 65, 75};
     private static final double[] SIZE_SHARE = {4, 15, 14, 16, 16, 20, 11, 4};
-    private static final double[] SIZE_PRICE = {62, 86, 122, 150, 188, 242, 350, 520};
+    private static final double[] SIZE_PRICE = {70, 96, 138, 168, 210, 268, 385, 560};
     private static final String[] MAKERS = {"Ostrel", "Kavimo", "Belquin", "Zarnetta", "Umbrik", "Pellora", "Dantive"};
     private static final String SERIES = "ABCDEFGHKLMNPRTUVX";
     private static final int FAULTS = Words.FAULTS.size();
@@ -44,7 +45,24 @@ final class Catalogue {
             Scheme scheme = m < 4 ? Scheme.SERIES_FIRST : m < 6 ? Scheme.SIZE_FIRST : Scheme.OPAQUE;
             series(families, m, scheme, dice.between(0.75, 1.4), traits(dice, 3.0), 1, 7 + s, lastDay, true, dice);
         }
-        return families;
+        return atOrdinaryPrices(families, lastDay);
+    }
+
+    /** A shop lives in a market that feeds it: brings the price for its size to that of the list on average. */
+    private static List<Family> atOrdinaryPrices(List<Family> families, int lastDay) {
+        double dear = 0;
+        double all = 0;
+        for (Family f : families) {
+            double often = f.reserve() ? 0 : f.frequency(lastDay / 2) + f.frequency(lastDay);
+            dear += often * f.price() / listPrice(f.inches());
+            all += often;
+        }
+        double factor = all / dear;
+        return families.stream().map(f -> f.times(factor)).toList();
+    }
+
+    private static double listPrice(double inches) {
+        return SIZE_PRICE[Arrays.binarySearch(SIZES, (int) inches)];
     }
 
     private static void series(

@@ -27,8 +27,7 @@ final class Diary {
             int minutes,
             long parts) {}
 
-    private record ExitRow(
-            int set, int day, int kind, long gross, long costs, int minutes, int channel, int grade) {}
+    private record ExitRow(int set, int day, int kind, long gross, long costs, int minutes, int channel, int grade) {}
 
     private record ComebackRow(int set, int day, long cost, boolean restocked, int fault) {}
 
@@ -201,9 +200,7 @@ final class Diary {
                 listed.maker().equals(is.maker()) ? -1 : b.makers().number(listed.maker()),
                 listedModel,
                 listed.inches() == is.inches() ? -1 : inches(listed),
-                (s.arrived() ? History.ARRIVED : 0)
-                        | (s.incomplete() ? History.INCOMPLETE : 0)
-                        | History.ON_MANIFEST,
+                (s.arrived() ? History.ARRIVED : 0) | (s.incomplete() ? History.INCOMPLETE : 0) | History.ON_MANIFEST,
                 listing.asking[s.index()],
                 -1);
     }

@@ -40,6 +40,11 @@ record Family(
         return years < 0.4 ? 0 : common * Math.min(1, years / 2) * Math.exp(-Math.max(0, years - 2.5) / 1.6);
     }
 
+    Family times(double factor) {
+        return new Family(
+                name, maker, inches, price * factor, fall, swing, launch, weak, ease, slow, models, common, reserve);
+    }
+
     double shipping() {
         return 6 + 0.0055 * inches * inches;
     }

@@ -28,7 +28,8 @@ record Figure(double value, double error) {
         for (double[] sums : shops.values()) {
             without.add((top - sums[0]) / (bottom - sums[1]));
         }
-        double mean = without.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
+        double mean =
+                without.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
         double squares = 0;
         for (double w : without) {
             squares += (w - mean) * (w - mean);

@@ -27,6 +27,7 @@ final class InventedShop {
     private final ShopSnapshot snapshot;
     private final Diary diary;
     private final List<Candidate> candidates = new ArrayList<>();
+    private final List<Long> bought = new ArrayList<>();
 
     /** @param offered number of lots offered on the day after the last */
     InventedShop(World world, long seed, int offered) {
@@ -57,7 +58,7 @@ final class InventedShop {
         for (int s : by) {
             meanSize += suppliers.get(s).lotSize() / lots;
         }
-        bench = Bench.draw(meanSize * 41 / (gap * 5 / 7), learnt, dice.split());
+        bench = Bench.draw(meanSize * 35 / (gap * 5 / 7), learnt, dice.split());
         diary = new Diary(families, FIRST_DAY);
         double free = 0;
         Dice days = dice.split();
@@ -99,7 +100,7 @@ final class InventedShop {
         Recorder recorder = diary.lotRecorder();
         LotRun run = new LotRun(
                 families, bench, world.knobs().gradeSpread(), listing, fate, known, free, recorder, dice.split());
-        run.run();
+        bought.add(run.run());
         double worth = 0;
         for (int i = 0; i < ORACLE_PEEK; i++) {
             worth += draw(listing, free, dice.split()) / (double) ORACLE_PEEK;
@@ -162,6 +163,11 @@ final class InventedShop {
 
     ShopSnapshot snapshot() {
         return snapshot;
+    }
+
+    /** What each lot bought will have brought in the end, minor units; in order of purchase. */
+    List<Long> recoveries() {
+        return List.copyOf(bought);
     }
 
     List<Candidate> candidates() {

@@ -6,7 +6,10 @@ package org.salvedge.worth.study;
  * @param shop clusters: lots of one shop share its history and the errors learnt from it
  * @param truth the oracle's word
  * @param asking price asked for the lot
+ * @param spoiled from the supplier that turned bad
  * @param known share of its sets whose model the history has
+ * @param extra counted in its world only
+ * @param lots in the history
  */
 record Judged(
         World world,
@@ -17,6 +20,7 @@ record Judged(
         double asking,
         boolean spoiled,
         double known,
+        boolean extra,
         int lots) {
     boolean within(double share) {
         return outcome >= said.quantile((1 - share) / 2) && outcome <= said.quantile((1 + share) / 2);

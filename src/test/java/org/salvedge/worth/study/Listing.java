@@ -28,21 +28,20 @@ final class Listing {
     }
 
     /** @param newModels share of sets to be of families, or of model numbers, that the history has not */
-    static Listing draw(
-            Supplier supplier, int day, List<Family> families, Market market, double newModels, Dice dice) {
+    static Listing draw(Supplier supplier, int day, List<Family> families, Market market, double newModels, Dice dice) {
         double[] frequency = new double[families.size()];
         double[] reserved = new double[families.size()];
         for (int f = 0; f < frequency.length; f++) {
             Family family = families.get(f);
             double weight = family.frequency(day) * Math.pow(family.price() / 180, supplier.taste());
             // A lot holds many of some families and none of others.
-            double chunk = dice.gamma(0.5, 1);
+            double chunk = dice.gamma(0.4, 1);
             frequency[f] = family.reserve() ? 0 : weight * chunk;
-            reserved[f] = family.reserve() ? 1 * chunk : 0;
+            reserved[f] = family.reserve() ? chunk : 0;
         }
         double[] claims = supplier.claims().clone();
         for (int c = 0; c < claims.length; c++) {
-            claims[c] *= dice.gamma(0.7, 1);
+            claims[c] *= dice.gamma(0.5, 1);
         }
         int n = (int) Math.max(25, Math.min(260, Math.round(dice.gamma(4, supplier.lotSize()))));
         int[] family = new int[n];
@@ -61,7 +60,8 @@ final class Listing {
             double stated = supplier.asking()
                     * Math.pow(market.price(is, day), 0.85)
                     * Math.max(0.3, 1 + supplier.askingNoise() * dice.student(4));
-            asking[i] = supplier.asking() == 0 || dice.chance(0.03) ? -1 : 100 * Math.max(5, 5 * Math.round(stated / 2.5));
+            asking[i] =
+                    supplier.asking() == 0 || dice.chance(0.03) ? -1 : 100 * Math.max(5, 5 * Math.round(stated / 2.5));
         }
         return new Listing(supplier, day, family, claim, model, asking);
     }

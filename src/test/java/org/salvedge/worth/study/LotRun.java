@@ -121,7 +121,9 @@ final class LotRun {
     private int another(int is) {
         for (int i = 0; i < 12; i++) {
             int f = dice.whole(0, families.size() - 1);
-            if (f != is && !families.get(f).reserve() && families.get(f).maker().equals(families.get(is).maker())) {
+            if (f != is
+                    && !families.get(f).reserve()
+                    && families.get(f).maker().equals(families.get(is).maker())) {
                 return f;
             }
         }
@@ -184,8 +186,10 @@ final class LotRun {
     /** Cheap sets are stripped at once, mostly. */
     private boolean worthTrying(Family family, Repair plan, int day) {
         double price = market.price(family, day);
-        double gain = 0.72 * price - family.shipping() * (1 - bench.local())
-                - plan.partsLow() - plan.median() * bench.labourRate() / 60.0;
+        double gain = 0.72 * price
+                - family.shipping() * (1 - bench.local())
+                - plan.partsLow()
+                - plan.median() * bench.labourRate() / 60.0;
         return gain > 12 || dice.chance(0.25);
     }
 

@@ -25,17 +25,20 @@ final class Market {
         int last = (int) Math.ceil(lastDay / MONTH);
         double shock = dice.between(0.004, 0.009);
         int turn = last - dice.whole(5, 9);
-        double now = regime == Regime.FALLING_FAST ? -dice.between(0.03, 0.045) : -dice.between(0.016, 0.024);
+        double now = regime == Regime.FALLING_FAST ? -dice.between(0.025, 0.04) : -dice.between(0.016, 0.024);
         double before = dice.between(-0.002, 0.002);
+        double wander = dice.between(-0.009, 0.003);
         double rise = dice.between(0.012, 0.02);
         double[] level = new double[last + 1];
         double drift = before;
         for (int m = 1; m <= last; m++) {
             drift = switch (regime) {
                 case STEADY -> before;
+                case WANDERING -> wander;
                 case FALLING -> m > last - 10 ? now : -0.009;
                 case FALLING_FAST -> m > turn ? now : before;
-                case RISING -> m > last - 9 ? rise : 0.003;};
+                case RISING -> m > last - 9 ? rise : 0.003;
+            };
             level[m] = level[m - 1] + drift + shock * dice.student(5);
         }
         return new Market(level, last, drift, shock, dice.between(0.03, 0.07));
@@ -54,9 +57,8 @@ final class Market {
     double price(Family family, int day) {
         double month = Math.max(0, day / MONTH);
         int m = (int) month;
-        double here = m + 1 < level.length
-                ? level[m] + (month - m) * (level[m + 1] - level[m])
-                : level[level.length - 1];
+        double here =
+                m + 1 < level.length ? level[m] + (month - m) * (level[m + 1] - level[m]) : level[level.length - 1];
         double wave = season * Math.cos(2 * Math.PI * (month - 11.3) / 12);
         return family.price() * Math.exp(family.swing() * here - family.fall() * month + wave);
     }

@@ -23,13 +23,13 @@ record Repair(
         double comeback,
         double gradeA) {
     private static final Repair RESEAT = repair("reseat_cable", 0.15, 8, 1.4, 0, 0, 0, 0.10, 0.6);
-    private static final Repair MASK = repair("contact_mask", 0.55, 41, 1.5, 0, 2, 0, 0.075, 0.18);
+    private static final Repair MASK = repair("contact_mask", 0.57, 47, 1.5, 0, 2, 0, 0.075, 0.18);
     private static final Repair REBOND = repair("rebond_film", 0.16, 52, 1.8, 0, 15, 0.1, 0.12, 0.3);
-    private static final Repair TIMING = repair("timing_board_swap", 0.70, 30, 1.7, 15, 40, 0.6, 0.04, 0.6);
-    private static final Repair STRIPS = repair("led_strips", 0.80, 78, 2.6, 15, 42, 0.5, 0.055, 0.5);
+    private static final Repair TIMING = repair("timing_board_swap", 0.72, 35, 1.7, 15, 40, 0.6, 0.04, 0.6);
+    private static final Repair STRIPS = repair("led_strips", 0.82, 86, 2.6, 15, 42, 0.5, 0.055, 0.5);
     private static final Repair DRIVER = repair("led_driver", 0.35, 34, 1.5, 6, 18, 0.3, 0.05, 0.5);
-    private static final Repair POWER = repair("power_board_repair", 0.78, 36, 1.3, 4, 32, 0.35, 0.05, 0.65);
-    private static final Repair MAIN = repair("main_board_swap", 0.70, 32, 1.6, 18, 52, 0.7, 0.04, 0.65);
+    private static final Repair POWER = repair("power_board_repair", 0.80, 41, 1.3, 4, 32, 0.35, 0.05, 0.65);
+    private static final Repair MAIN = repair("main_board_swap", 0.72, 36, 1.6, 18, 52, 0.7, 0.04, 0.65);
     private static final Repair REFLASH = repair("reflash", 0.68, 22, 1.2, 0, 0, 0, 0.06, 0.65);
     private static final Repair REFLASH_LATE = repair("reflash", 0.22, 20, 1.2, 0, 0, 0, 0.06, 0.65);
     private static final Repair MAIN_LATE = repair("main_board_swap", 0.45, 32, 1.6, 18, 52, 0.7, 0.04, 0.65);

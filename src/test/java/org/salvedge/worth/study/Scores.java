@@ -42,7 +42,10 @@ record Scores(
                         lot -> lot.said().mean() - lot.truth().mean(),
                         lot -> lot.truth().mean()),
                 Figure.ratio(lots, Judged::missed, lot -> Math.max(0, lot.trueProfit())),
-                Figure.mean(lots, lot -> brier(lot, lot.lossForeseen()) - brier(lot, lot.truth().below(lot.asking()))),
+                Figure.mean(
+                        lots,
+                        lot -> brier(lot, lot.lossForeseen())
+                                - brier(lot, lot.truth().below(lot.asking()))),
                 Figure.share(lots, lot -> lot.outcome() >= lot.said().quantile(1 - CONFIDENCE)));
     }
 

@@ -25,8 +25,9 @@ final class Study {
      * @param shops seeds from first on
      * @param offered lots a shop
      * @param draws of the oracle a lot
+     * @param extra for that world's own table only, not for the one over all worlds
      */
-    record Plan(World world, long first, int shops, int offered, int draws) {}
+    record Plan(World world, long first, int shops, int offered, int draws, boolean extra) {}
 
     private final List<Forecaster> forecasters;
     private final int threads;
@@ -47,8 +48,9 @@ final class Study {
             }
             Map<String, List<Judged>> all = new LinkedHashMap<>();
             for (Future<Map<String, List<Judged>>> shop : shops) {
-                shop.get().forEach((name, lots) -> all.computeIfAbsent(name, k -> new ArrayList<>())
-                        .addAll(lots));
+                shop.get()
+                        .forEach((name, lots) -> all.computeIfAbsent(name, k -> new ArrayList<>())
+                                .addAll(lots));
             }
             return all;
         } catch (InterruptedException e) {
@@ -72,7 +74,8 @@ final class Study {
         long draw = seed * 7_919;
         for (InventedShop.Candidate lot : shop.candidates()) {
             Forecast truth = shop.oracle(lot, plan.draws(), ++draw);
-            double worth = Math.max(truth.mean(), LEAST_ASKING_A_SET * lot.offer().sets().size());
+            double worth = Math.max(
+                    truth.mean(), LEAST_ASKING_A_SET * lot.offer().sets().size());
             double asking = worth * prices.between(0.8, 1.2);
             fitted.forEach((name, f) -> judged.computeIfAbsent(name, k -> new ArrayList<>())
                     .add(judge(plan, seed, shop, lot, f.forecast(lot.offer()), truth, asking)));
@@ -99,6 +102,7 @@ final class Study {
                 asking,
                 lot.spoiled(),
                 lot.known(),
+                plan.extra(),
                 shop.snapshot().history().lots());
     }
 }

@@ -21,14 +21,14 @@ final class StudyMain {
         }
         List<Study.Plan> plans = new ArrayList<>();
         for (World world : worlds(args)) {
-            plans.add(new Study.Plan(world, seed, shops, lots, draws));
+            plans.add(new Study.Plan(world, seed, shops, lots, draws, false));
         }
         Study study = new Study(forecasters(), (int) number(args, "threads", 2));
         System.out.print(StudyTable.markdown(study.run(plans)));
     }
 
     static List<Forecaster> forecasters() {
-        return List.of(new PlainAverage(), new FamilyClaimMeans());
+        return List.of(new ShopModelForecaster(), new PlainAverage(), new FamilyClaimMeans());
     }
 
     private static long number(String[] args, String key, long otherwise) {
@@ -43,7 +43,9 @@ final class StudyMain {
         return Arrays.stream(args)
                 .filter(a -> a.startsWith("worlds="))
                 .findFirst()
-                .map(a -> Arrays.stream(a.substring(7).split(",")).map(World::valueOf).toList())
+                .map(a -> Arrays.stream(a.substring(7).split(","))
+                        .map(World::valueOf)
+                        .toList())
                 .orElse(List.of(World.values()));
     }
 }

@@ -2,6 +2,7 @@ package org.salvedge.worth.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,15 +24,18 @@ final class StudyTable {
                 (World w) -> -Scores.of(in(judged, first, w)).crps().value()));
         StringBuilder out = new StringBuilder();
         for (World world : worlds) {
-            out.append(
-                    "\n**%s**: %s %d shops.\n\n".formatted(world.title(), world.description(), shops(in(judged, first, world))));
+            out.append("\n**%s**: %s %d shops.\n\n"
+                    .formatted(world.title(), world.description(), shops(in(judged, first, world))));
             head(out);
             judged.forEach((name, lots) -> row(out, name, in(judged, name, world)));
         }
         out.append("\n**All worlds**\n\n");
         head(out);
-        judged.forEach((name, lots) -> row(out, name, lots));
-        out.append(reliability(judged));
+        Map<String, List<Judged>> even = new LinkedHashMap<>();
+        judged.forEach((name, lots) ->
+                even.put(name, lots.stream().filter(lot -> !lot.extra()).toList()));
+        even.forEach((name, lots) -> row(out, name, lots));
+        out.append(reliability(even));
         return out.toString();
     }
 
@@ -46,7 +50,8 @@ final class StudyTable {
     }
 
     private static void head(StringBuilder out) {
-        out.append("| forecaster | lots | in 50 % | in 80 % | in 90 % | width | CRPS | bias % | missed % | Brier | kept % |\n");
+        out.append(
+                "| forecaster | lots | in 50 % | in 80 % | in 90 % | width | CRPS | bias % | missed % | Brier | kept % |\n");
         out.append("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
     }
 
@@ -77,10 +82,13 @@ final class StudyTable {
     }
 
     private static String reliability(Map<String, List<Judged>> judged) {
-        StringBuilder out = new StringBuilder("\n**P(loss) at the asking price**: share that lost, by what was foreseen\n\n");
+        StringBuilder out =
+                new StringBuilder("\n**P(loss) at the asking price**: share that lost, by what was foreseen\n\n");
         out.append("| foreseen |");
         judged.keySet().forEach(name -> out.append(" %s: n | foreseen %% | lost %% |".formatted(name)));
-        out.append("\n| --- |").append(" --- | --- | --- |".repeat(judged.size())).append('\n');
+        out.append("\n| --- |")
+                .append(" --- | --- | --- |".repeat(judged.size()))
+                .append('\n');
         for (int bin = 0; bin < 5; bin++) {
             double low = bin / 5.0;
             double high = bin == 4 ? 1.01 : low + 0.2;

@@ -43,18 +43,18 @@ record Supplier(
         }
         return new Supplier(
                 name,
-                dice.chance(0.3) ? dice.between(0.45, 0.65) : dice.between(0.7, 0.92),
+                dice.chance(0.35) ? dice.between(0.4, 0.62) : dice.between(0.7, 0.93),
                 junk,
-                dice.chance(0.25) ? dice.between(0.1, 0.18) : dice.between(0.01, 0.07),
+                dice.chance(0.3) ? dice.between(0.1, 0.2) : dice.between(0.01, 0.05),
                 dice.between(0.002, 0.025),
                 dice.chance(0.5) ? dice.whole(8, 25) : 0,
                 dice.between(0.005, 0.05),
                 dice.chance(0.3) ? dice.between(0.03, 0.15) : 0.01,
                 claims,
-                dice.between(-0.9, 0.7),
+                dice.between(-1.1, 1),
                 dice.chance(0.25) ? 0 : dice.between(0.8, 2.2),
                 dice.between(0.12, 0.5),
-                dice.between(70, 170),
+                dice.between(55, 135),
                 dice.gamma(2, 1));
     }
 

@@ -2,7 +2,10 @@ package org.salvedge.worth.study;
 
 /** A kind of shop and market. Each shop of a world draws its own suppliers, families, bench and prices. */
 enum World {
-    STEADY("steady", "Flat prices, stable suppliers, 35 to 70 lots: the easy case.", Knobs.ordinary()),
+    STEADY(
+            "steady",
+            "Flat prices, stable suppliers, 35 to 70 lots: the easy case.",
+            Knobs.ordinary().with(Regime.STEADY)),
     FALLING(
             "falling prices",
             "Prices fall by about 1 % a month, by about 2 % in the last ten months, those of big screens faster.",
@@ -14,7 +17,7 @@ enum World {
             Knobs.ordinary().withBadSupplier()),
     BAD(
             "falling fast + supplier gone bad",
-            "Prices flat, then 3 to 4.5 % down a month for the last five to nine months and on; and a supplier gone bad.",
+            "Prices flat, then 2.5 to 4 % down a month for the last five to nine months and on; and a supplier gone bad.",
             Knobs.ordinary().with(Regime.FALLING_FAST).withBadSupplier()),
     TWELVE_LOTS(
             "12-lot history",
@@ -62,6 +65,7 @@ enum World {
     /** The way of prices. */
     enum Regime {
         STEADY,
+        WANDERING,
         FALLING,
         FALLING_FAST,
         RISING
@@ -83,7 +87,7 @@ enum World {
             boolean fixLearnt,
             double gradeSpread) {
         static Knobs ordinary() {
-            return new Knobs(35, 70, Regime.STEADY, false, 1, 0, false, 1);
+            return new Knobs(35, 70, Regime.WANDERING, false, 1, 0, false, 1);
         }
 
         Knobs with(Regime way) {
