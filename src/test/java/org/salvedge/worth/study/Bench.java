@@ -12,13 +12,7 @@ package org.salvedge.worth.study;
  * @param local share of sales to people who come and fetch
  */
 record Bench(
-        int labourRate,
-        double[] budget,
-        double[] speed,
-        double minutesADay,
-        int learntDay,
-        double strip,
-        double local) {
+        int labourRate, Shares budget, Shares speed, double minutesADay, int learntDay, double strip, double local) {
 
     static Bench draw(double minutesADay, int learntDay, Dice dice) {
         int technicians = dice.whole(2, 3);
@@ -30,8 +24,8 @@ record Bench(
         }
         return new Bench(
                 dice.whole(16, 24),
-                budget,
-                speed,
+                Shares.of(budget),
+                Shares.of(speed),
                 minutesADay,
                 learntDay,
                 dice.between(0.07, 0.13),

@@ -115,9 +115,9 @@ final class InventedShop {
             Dice own = dice.split();
             boolean spoiled = bad >= 0 && own.chance(0.4);
             int s = own.pick(share);
-            Supplier supplier = spoiled || s == bad
-                    ? after
-                    : own.chance(0.03) ? Supplier.draw("Supplier new " + i, own) : suppliers.get(s);
+            boolean fromBad = spoiled || s == bad;
+            Supplier supplier =
+                    fromBad ? after : own.chance(0.03) ? Supplier.draw("Supplier new " + i, own) : suppliers.get(s);
             Listing listing = Listing.draw(
                     supplier, lastDay + 1, families, market, world.knobs().unseen(), own.split());
             long outcome = draw(listing, benchFree, own.split());
@@ -126,11 +126,7 @@ final class InventedShop {
                 known += model != null && snapshot.history().models().find(model) >= 0 ? 1 : 0;
             }
             candidates.add(new Candidate(
-                    listing,
-                    listing.offer(families, FIRST_DAY),
-                    outcome,
-                    supplier == after && bad >= 0,
-                    known / (double) listing.sets()));
+                    listing, listing.offer(families, FIRST_DAY), outcome, fromBad, known / (double) listing.sets()));
         }
     }
 

@@ -39,7 +39,7 @@ final class Listing {
             frequency[f] = family.reserve() ? 0 : weight * chunk;
             reserved[f] = family.reserve() ? chunk : 0;
         }
-        double[] claims = supplier.claims().clone();
+        double[] claims = supplier.claims().copy();
         for (int c = 0; c < claims.length; c++) {
             claims[c] *= dice.gamma(0.5, 1);
         }

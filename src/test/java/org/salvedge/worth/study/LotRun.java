@@ -107,7 +107,7 @@ final class LotRun {
         Family family = families.get(is);
         double asIs = incomplete ? 0.92 : 1;
         int fault = fault(family);
-        technician = dice.whole(0, bench.budget().length - 1);
+        technician = dice.whole(0, bench.budget().size() - 1);
         if (fault == Words.GLASS && dice.chance(lot.claim[index] == Words.CRACKED ? 0.95 : 0.7)) {
             int day = arrival + dice.whole(0, 4);
             note(day, fault, Words.NO_FIX, -1, -1, round(dice.weibull(2, 4)), -1, 0);
@@ -135,10 +135,10 @@ final class LotRun {
         if (claim != Words.CRACKED && dice.chance(fate.glass())) {
             return Words.GLASS;
         }
-        boolean true_ = dice.chance(claim == Words.CRACKED ? 0.97 : fate.truth());
-        double[] shares = (true_ ? Symptoms.honest(claim) : lot.supplier.junk()).clone();
+        boolean honest = dice.chance(claim == Words.CRACKED ? 0.97 : fate.truth());
+        double[] shares = (honest ? Symptoms.honest(claim) : lot.supplier.junk()).copy();
         for (int f = 0; f < shares.length; f++) {
-            shares[f] *= family.weak()[f];
+            shares[f] *= family.weak().at(f);
         }
         return dice.pick(shares);
     }
@@ -146,7 +146,7 @@ final class LotRun {
     /** Its turn at the bench. */
     private void turn(Family family, int fault, double asIs) {
         int day = Bench.day(clock);
-        int look = round(dice.gamma(2.2, 9) * bench.speed()[technician] * (fault == Words.UNKNOWN ? 2 : 1));
+        int look = round(dice.gamma(2.2, 9) * bench.speed().at(technician) * (fault == Words.UNKNOWN ? 2 : 1));
         if (fault == Words.NONE_FOUND) {
             boolean passed = dice.chance(0.93);
             int grade = passed ? grade(0.6) : -1;
@@ -195,14 +195,14 @@ final class LotRun {
 
     /** One fix; the grade if it passed, else -1. */
     private int attempt(Family family, int fault, Repair plan, int day, int look) {
-        double chance = plan.solved() * family.ease()[fault] * fate.success();
-        double slow = family.slow() * bench.speed()[technician] * fate.minutes();
+        double chance = plan.solved() * family.ease().at(fault) * fate.success();
+        double slow = family.slow() * bench.speed().at(technician) * fate.minutes();
         if (plan.fix() == Words.FIXES.indexOf("contact_mask")) {
             boolean learnt = day >= bench.learntDay();
             chance *= learnt ? 1 : 0.5;
             slow *= learnt ? 1 : 1.3;
         }
-        double patience = bench.budget()[technician] * (plan.median() > 60 ? 1.5 : 1);
+        double patience = bench.budget().at(technician) * (plan.median() > 60 ? 1.5 : 1);
         if (dice.chance(0.2)) {
             patience *= 1.6; // goes on
         }

@@ -81,13 +81,13 @@ record Repair(
     /** What it tries when that has failed; null: nothing more. */
     static @Nullable Repair second(int fault, Repair failed) {
         if (fault == Words.ROW) {
-            return failed == RESEAT ? MASK : TIMING;
+            return failed.fix() == RESEAT.fix() ? MASK : TIMING;
         }
         if (fault == Words.LIGHT) {
-            return failed == STRIPS ? DRIVER : STRIPS;
+            return failed.fix() == STRIPS.fix() ? DRIVER : STRIPS;
         }
         if (fault == Words.MAIN) {
-            return failed == MAIN ? REFLASH_LATE : MAIN;
+            return failed.fix() == MAIN.fix() ? REFLASH_LATE : MAIN;
         }
         return fault == Words.FIRMWARE ? MAIN_LATE : null;
     }

@@ -2,52 +2,35 @@ package org.salvedge.worth.study;
 
 /** A kind of shop and market. Each shop of a world draws its own suppliers, families, bench and prices. */
 enum World {
-    STEADY(
-            "steady",
-            "Flat prices, stable suppliers, 35 to 70 lots: the easy case.",
-            Knobs.ordinary().with(Regime.STEADY)),
+    STEADY("steady", "Flat prices, stable suppliers, 35 to 70 lots: the easy case."),
     FALLING(
             "falling prices",
-            "Prices fall by about 1 % a month, by about 2 % in the last ten months, those of big screens faster.",
-            Knobs.ordinary().with(Regime.FALLING)),
+            "Prices fall by about 1 % a month, by about 2 % in the last ten months, those of big screens faster."),
     SUPPLIER_GONE_BAD(
             "supplier gone bad",
             "One supplier turned bad two to eight of its lots before the end (more broken glass, fewer true claims, more"
-                    + " missing) and offers four lots in ten.",
-            Knobs.ordinary().withBadSupplier()),
+                    + " missing) and offers four lots in ten."),
     BAD(
             "falling fast + supplier gone bad",
-            "Prices flat, then 2.5 to 4 % down a month for the last five to nine months and on; and a supplier gone bad.",
-            Knobs.ordinary().with(Regime.FALLING_FAST).withBadSupplier()),
-    TWELVE_LOTS(
-            "12-lot history",
-            "Twelve lots bought so far, the last ones unfinished.",
-            Knobs.ordinary().withLots(12)),
+            "Prices flat, then 2.5 to 4 % down a month for the last five to nine months and on; and a supplier gone bad."),
+    TWELVE_LOTS("12-lot history", "Twelve lots bought so far, the last ones unfinished."),
     UNSEEN_MODELS(
-            "many unseen models",
-            "Six sets in ten are of models never seen, half of these of families never seen.",
-            Knobs.ordinary().withUnseen(0.6)),
+            "many unseen models", "Six sets in ten are of models never seen, half of these of families never seen."),
     HEAVY_LOTS(
             "heavy lot effects",
-            "What sets of one lot share is twice as strong, on damage, success, minutes and claims.",
-            Knobs.ordinary().withLotEffect(2)),
+            "What sets of one lot share is twice as strong, on damage, success, minutes and claims."),
     FIX_LEARNT(
             "rising prices, a fix learnt",
-            "Prices rise by up to 2 % a month; some months ago the bench learnt to mask contacts well.",
-            Knobs.ordinary().with(Regime.RISING).withFixLearnt()),
+            "Prices rise by up to 2 % a month; some months ago the bench learnt to mask contacts well."),
     MIXED_GRADES(
-            "mixed grades",
-            "Grade moves prices more, and the sets of one lot share their looks, scratched or clean.",
-            Knobs.ordinary().withGradeSpread(2.5));
+            "mixed grades", "Grade moves prices more, and the sets of one lot share their looks, scratched or clean.");
 
     private final String title;
     private final String description;
-    private final Knobs knobs;
 
-    World(String title, String description, Knobs knobs) {
+    World(String title, String description) {
         this.title = title;
         this.description = description;
-        this.knobs = knobs;
     }
 
     String title() {
@@ -59,7 +42,18 @@ enum World {
     }
 
     Knobs knobs() {
-        return knobs;
+        Knobs ordinary = Knobs.ordinary();
+        return switch (this) {
+            case STEADY -> ordinary.with(Regime.STEADY);
+            case FALLING -> ordinary.with(Regime.FALLING);
+            case SUPPLIER_GONE_BAD -> ordinary.withBadSupplier();
+            case BAD -> ordinary.with(Regime.FALLING_FAST).withBadSupplier();
+            case TWELVE_LOTS -> ordinary.withLots(12);
+            case UNSEEN_MODELS -> ordinary.withUnseen(0.6);
+            case HEAVY_LOTS -> ordinary.withLotEffect(2);
+            case FIX_LEARNT -> ordinary.with(Regime.RISING).withFixLearnt();
+            case MIXED_GRADES -> ordinary.withGradeSpread(2.5);
+        };
     }
 
     /** The way of prices. */
