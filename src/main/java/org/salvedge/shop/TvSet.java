@@ -73,7 +73,12 @@ public record TvSet(
     }
 
     public Builder toBuilder() {
-        return new Builder(this);
+        return new Builder(this, unit);
+    }
+
+    /** The same set under another label, before it is on record. */
+    public TvSet labelled(UnitId label) {
+        return new Builder(this, label).build();
     }
 
     /** Changes some of many columns by name; a set starts as an unknown one that arrived, claimed untested. */
@@ -107,8 +112,8 @@ public record TvSet(
             this.lot = lot;
         }
 
-        private Builder(TvSet s) {
-            this(s.unit, s.lot);
+        private Builder(TvSet s, UnitId label) {
+            this(label, s.lot);
             sheet = s.sheet;
             line = s.line;
             maker = s.maker;

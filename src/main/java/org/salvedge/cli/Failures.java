@@ -1,0 +1,161 @@
+package org.salvedge.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.salvedge.ledger.LedgerFailure;
+import org.salvedge.report.Visible;
+import org.salvedge.shop.Nearest;
+import org.salvedge.shop.Problem;
+import org.salvedge.shop.Refused;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The one place where a failure becomes a message on standard error and an exit status. */
+final class Failures {
+    private static final int WIDTH = 100;
+    private static final String INDENT = "  ";
+    private static final int MOST_PROBLEMS = 50;
+
+    private final Surroundings surroundings;
+    private final boolean debug;
+
+    Failures(Surroundings surroundings, boolean debug) {
+        this.surroundings = surroundings;
+        this.debug = debug;
+    }
+
+    int usage(ParameterException e) {
+        String name = e.getCommandLine().getCommandName();
+        return tell(e, Status.USAGE, words(e), "See: " + name + " --help");
+    }
+
+    int report(Throwable e) {
+        if (e instanceof Usage) {
+            return tell(e, Status.USAGE, message(e));
+        }
+        if (e instanceof Refused refused) {
+            tell(e, Status.REFUSED, message(e));
+            problems(refused.problems());
+            return Status.REFUSED;
+        }
+        if (e instanceof LedgerFailure) {
+            return tell(e, Status.UNREADABLE, message(e));
+        }
+        if (e instanceof UncheckedIOException io) {
+            return tell(e, Status.UNREADABLE, words(io.getCause()), "Nothing was changed.");
+        }
+        if (e instanceof OutOfMemoryError) {
+            return tell(e, Status.DEFECT, "out of memory", "Allow more for one run: SALVEDGE_HEAP=4g salvedge ...");
+        }
+        return tell(
+                e,
+                Status.DEFECT,
+                "this is a defect of the program: " + e,
+                "Please report it with what you did; --debug shows where it came up.");
+    }
+
+    private int tell(Throwable e, int status, String... lines) {
+        String start = "salvedge: ";
+        for (String line : lines) {
+            print(start, line);
+            start = INDENT;
+        }
+        if (debug) {
+            e.printStackTrace(surroundings.err());
+        }
+        return status;
+    }
+
+    /** Details of a refusal, or what {@code preview} found: one paragraph each. */
+    void problems(List<Problem> problems) {
+        for (Problem problem : problems.subList(0, Math.min(MOST_PROBLEMS, problems.size()))) {
+            print(INDENT, problem.toString());
+        }
+        if (problems.size() > MOST_PROBLEMS) {
+            print(INDENT, "... and " + (problems.size() - MOST_PROBLEMS) + " more");
+        }
+    }
+
+    private void print(String start, String text) {
+        String indent = start;
+        for (String line : text.split("\n", -1)) {
+            String visible = Visible.text(line, surroundings.terminal().screen());
+            for (String part : Wrap.at(WIDTH - INDENT.length() * 2, visible)) {
+                surroundings.err().println(indent + part);
+                indent = INDENT.repeat(start.isBlank() ? 2 : 1);
+            }
+        }
+    }
+
+    private static String message(Throwable e) {
+        return String.valueOf(e.getMessage());
+    }
+
+    private static String words(@org.jspecify.annotations.Nullable IOException e) {
+        if (e instanceof NoSuchFileException missing) {
+            return missing.getFile() + ": there is no such file or folder";
+        }
+        if (e instanceof AccessDeniedException denied) {
+            return denied.getFile() + ": not permitted to read or write it";
+        }
+        if (e instanceof FileSystemException at && at.getReason() != null) {
+            return at.getFile() + ": " + at.getReason();
+        }
+        return e == null ? "a file could not be read or written" : message(e);
+    }
+
+    private static String words(ParameterException e) {
+        if (e instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            return unmatched(unmatched);
+        }
+        ArgSpec arg = e.getArgSpec();
+        if (e.getCause() instanceof CommandLine.TypeConversionException bad && arg != null && e.getValue() != null) {
+            return name(arg) + ": \"" + e.getValue() + "\" " + bad.getMessage();
+        }
+        if (e instanceof CommandLine.MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            return "missing: "
+                    + missing.getMissing().stream().map(Failures::full).collect(Collectors.joining(", "));
+        }
+        if (arg != null && e.getValue() != null) {
+            return name(arg) + ": \"" + e.getValue() + "\" is not " + arg.paramLabel();
+        }
+        if (e instanceof CommandLine.OverwrittenOptionException && arg != null) {
+            return name(arg) + " is given twice";
+        }
+        return message(e);
+    }
+
+    private static String unmatched(UnmatchedArgumentException e) {
+        String first = e.getUnmatched().get(0);
+        if (!first.startsWith("-")) {
+            return "\"" + first + "\" is one word too many";
+        }
+        List<String> options = e.getCommandLine().getCommandSpec().options().stream()
+                .map(OptionSpec::longestName)
+                .toList();
+        int equals = first.indexOf('=');
+        String typed = equals < 0 ? first : first.substring(0, equals);
+        return "\"" + typed + "\" is not an option"
+                + Nearest.to(typed, options)
+                        .map(n -> "; did you mean " + n + "?")
+                        .orElse("");
+    }
+
+    private static String name(ArgSpec arg) {
+        return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
+    }
+
+    private static String full(ArgSpec arg) {
+        return arg instanceof OptionSpec option ? option.longestName() + " " + arg.paramLabel() : arg.paramLabel();
+    }
+}

@@ -1,0 +1,79 @@
+package org.salvedge.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import org.salvedge.report.CsvWriter;
+import org.salvedge.report.JsonWriter;
+import org.salvedge.report.Table;
+import org.salvedge.report.TablePrinter;
+import org.salvedge.report.Visible;
+
+/** One run of one command: its surroundings, its shop, and the ways to say something. */
+final class Session {
+    private final Surroundings surroundings;
+    private final ShopFolder shop;
+
+    Session(Surroundings surroundings, Path shop) {
+        this.surroundings = surroundings;
+        this.shop = new ShopFolder(shop, surroundings.clock());
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
+    Terminal terminal() {
+        return surroundings.terminal();
+    }
+
+    ShopFolder shop() {
+        return shop;
+    }
+
+    PrintWriter out() {
+        return surroundings.out();
+    }
+
+    /** A file named on the command line. */
+    Path file(Path named) {
+        return surroundings.folder().resolve(named).normalize();
+    }
+
+    /** Today by the shop's zone. */
+    LocalDate today() {
+        return LocalDate.now(surroundings.clock().withZone(shop.settings().zone()));
+    }
+
+    /** Now by the shop's zone, to the second. */
+    LocalDateTime now() {
+        return LocalDateTime.now(surroundings.clock().withZone(shop.settings().zone()))
+                .withNano(0);
+    }
+
+    /** A line on standard output; what a terminal might obey is made visible. */
+    void say(String line) {
+        surroundings.out().println(Visible.text(line, terminal().screen()));
+    }
+
+    /** A line on standard error. */
+    void remark(String line) {
+        surroundings.err().println(Visible.text(line, terminal().screen()));
+    }
+
+    void print(Table table, Format format) {
+        switch (format) {
+            case CSV -> CsvWriter.write(table, out());
+            case JSON -> JsonWriter.write(table, out());
+            default ->
+                out().print(new TablePrinter(
+                                terminal().screen(), shop.settings().currency())
+                        .print(table));
+        }
+    }
+
+    void json(Object value) {
+        JsonWriter.write(value, out());
+    }
+}

@@ -1,0 +1,68 @@
+package org.salvedge.cli;
+
+import java.io.Console;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.report.Screen;
+
+/** The terminal that started the program; no console where input or output is a file or a pipe. */
+final class SystemTerminal implements Terminal {
+    private final @Nullable Console console;
+    private final Map<String, String> environment;
+    private final int columns;
+
+    /** @param columns 0 = not known */
+    SystemTerminal(@Nullable Console console, Map<String, String> environment, int columns) {
+        this.console = console;
+        this.environment = environment;
+        this.columns = columns;
+    }
+
+    @Override
+    public boolean asks() {
+        return console != null;
+    }
+
+    @Override
+    public boolean watches() {
+        return console != null && !dumb();
+    }
+
+    @Override
+    public @Nullable String answer(String question) {
+        if (console == null) {
+            return null;
+        }
+        console.writer().print(question);
+        console.flush();
+        return console.readLine();
+    }
+
+    @Override
+    public Screen screen() {
+        if (console == null) {
+            return Screen.plain();
+        }
+        boolean colour = !dumb() && value("NO_COLOR").isEmpty();
+        return new Screen(columns > 0 ? columns : Screen.WIDEST, !dumb() && speaksUnicode(), colour);
+    }
+
+    private boolean dumb() {
+        return value("TERM").equals("dumb");
+    }
+
+    private boolean speaksUnicode() {
+        for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
+            String locale = value(name).toLowerCase(Locale.ROOT);
+            if (!locale.isEmpty()) {
+                return locale.contains("utf-8") || locale.contains("utf8");
+            }
+        }
+        return false;
+    }
+
+    private String value(String name) {
+        return environment.getOrDefault(name, "");
+    }
+}

@@ -1,0 +1,20 @@
+package org.salvedge.cli;
+
+import org.jspecify.annotations.Nullable;
+import org.salvedge.report.Screen;
+
+/** The person at the keyboard, if there is one. */
+interface Terminal {
+    /** Whether questions can be asked: both ends are a terminal. */
+    boolean asks();
+
+    /** Whether a progress line may be drawn on standard error. */
+    boolean watches();
+
+    /** Prints a question and waits for a line; null at the end of input. */
+    @Nullable
+    String answer(String question);
+
+    /** What standard output can show. */
+    Screen screen();
+}
