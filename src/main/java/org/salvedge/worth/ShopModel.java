@@ -2,135 +2,109 @@ package org.salvedge.worth;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.SplittableRandom;
-import org.salvedge.shop.ExitKind;
+import java.util.Map;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
-import org.salvedge.shop.Timeline;
 
 /**
  * What the shop's record says of lots to come. Fitted once from a history as of a day, then asked about any number of lots.
  * Immutable; may be asked by several threads.
  */
 public final class ShopModel {
-    private final History history;
-    private final double mean;
-    private final double sd;
-    private final double lotSd;
-    private final double minutes;
-    private final double saved;
-    private final int finished;
+    private static final double DAYS_A_MONTH = 365.25 / 12;
 
-    private ShopModel(
-            History history, double mean, double sd, double lotSd, double minutes, double saved, int finished) {
-        this.history = history;
-        this.mean = mean;
-        this.sd = sd;
-        this.lotSd = lotSd;
-        this.minutes = minutes;
-        this.saved = saved;
-        this.finished = finished;
+    private final Parts parts;
+    private final int asOf;
+
+    private ShopModel(Parts parts, int asOf) {
+        this.parts = parts;
+        this.asOf = asOf;
     }
 
     /**
-     * @param history the record as it stood at the end of {@code asOf}; unfinished lots included
+     * @param history the record as it stood at the end of {@code asOf}, with every column; unfinished lots included
      * @param asOf nothing in the history is later
      * @param settings for the labour rate and the model families
      */
     public static ShopModel fit(History history, LocalDate asOf, Settings settings) {
-        double minor = Math.pow(10, Math.max(0, history.currency().getDefaultFractionDigits()));
-        double perMinute = settings.labourRate().doubleValue() / 60;
-        Timeline timeline = new Timeline();
-        int n = 0;
-        double sum = 0;
-        double squares = 0;
-        double allMinutes = 0;
-        int saved = 0;
-        double[] lotSum = new double[history.lots()];
-        int[] lotSets = new int[history.lots()];
-        for (int s = 0; s < history.sets(); s++) {
-            history.walk(s, timeline);
-            if (!timeline.decided() || timeline.state() != Timeline.State.GONE) {
-                continue;
-            }
-            double net = 0;
-            double spent = 0;
-            for (int a = history.attemptStart(s); a < history.attemptStart(s + 1); a++) {
-                net -= history.attemptParts(a) / minor;
-                spent += Math.max(0, history.attemptDiagnosisMicros(a)) / 1e6;
-                spent += Math.max(0, history.attemptFixMicros(a)) / 1e6;
-            }
-            for (int e = history.exitStart(s); e < history.exitStart(s + 1); e++) {
-                net += (history.exitGross(e) - history.exitCosts(e)) / minor;
-                spent += Math.max(0, history.exitMicros(e)) / 1e6;
-            }
-            for (int c = history.comebackStart(s); c < history.comebackStart(s + 1); c++) {
-                net -= history.comebackCost(c) / minor;
-            }
-            net -= spent * perMinute;
-            n++;
-            sum += net;
-            squares += net * net;
-            allMinutes += spent;
-            lotSum[history.setLot(s)] += net;
-            lotSets[history.setLot(s)]++;
-            if (timeline.saved() && timeline.lastExitKind() == ExitKind.SOLD) {
-                saved++;
-            }
-        }
-        double mean = n == 0 ? 0 : sum / n;
-        double sd = n < 2 ? 50 : Math.sqrt(Math.max(0, squares / n - mean * mean));
-        double between = 0;
-        int lots = 0;
-        for (int l = 0; l < lotSum.length; l++) {
-            if (lotSets[l] >= 10) {
-                double d = lotSum[l] / lotSets[l] - mean;
-                between += d * d - sd * sd / lotSets[l];
-                lots++;
-            }
-        }
-        double lotSd = lots < 2 ? sd / 2 : Math.sqrt(Math.max(0, between / lots));
+        int day = (int) asOf.toEpochDay();
         return new ShopModel(
-                history, mean, sd, lotSd, n == 0 ? 40 : allMinutes / n, n == 0 ? 0.5 : saved / (double) n, n);
+                new Parts(history, day, settings.labourRate().doubleValue(), settings.families()), day);
     }
 
     /** The predictive distribution for a lot. */
     public LotWorth predict(Question question) {
-        int sets = question.sets().size();
-        double[] recovery = new double[question.draws()];
-        double[] spent = new double[question.draws()];
-        SplittableRandom random = new SplittableRandom(question.seed());
-        for (int d = 0; d < recovery.length; d++) {
-            double lot = mean + lotSd * random.nextGaussian();
-            recovery[d] = sets * lot + Math.sqrt(sets) * sd * random.nextGaussian();
-            spent[d] = sets * minutes;
+        Lineup lineup = new Lineup(parts, question.sets());
+        int supplier = question.supplier() == null
+                ? -1
+                : parts.records.history.suppliers().find(question.supplier());
+        double ahead = (question.on().toEpochDay() - asOf) / DAYS_A_MONTH;
+        Simulation sim = Simulation.run(
+                parts, lineup.kinds, lineup.sets, lineup.strangers, supplier, ahead, question.draws(), question.seed());
+        int n = question.sets().size();
+        double unloading = parts.takings.unloadingMinutes * n;
+        double labour = unloading * parts.hourly / 60;
+        for (int d = 0; d < sim.recovery.length; d++) {
+            sim.recovery[d] -= labour;
+            sim.minutes[d] += unloading;
         }
-        Predictive outcome = new Predictive(recovery);
+        Predictive recovery = new Predictive(sim.recovery);
+        return new LotWorth(
+                n,
+                parts.records.history.lots(),
+                parts.records.history.sets(),
+                recovery,
+                new Predictive(sim.minutes),
+                lines(question.sets(), lineup, sim, recovery.mean(), labour / n),
+                List.of());
+    }
+
+    private List<LineWorth> lines(
+            List<Candidate> sets, Lineup lineup, Simulation sim, double mean, double labourEach) {
+        Map<List<Object>, List<Integer>> byLine = new LinkedHashMap<>();
+        for (int i = 0; i < sets.size(); i++) {
+            Candidate c = sets.get(i);
+            List<Object> key = new ArrayList<>();
+            key.add(String.valueOf(c.sheet()));
+            key.add(c.line() == null ? "set " + i : c.line());
+            byLine.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
+        }
+        double sum = 0;
+        for (int i = 0; i < sets.size(); i++) {
+            sum += sim.perSet[lineup.kindOf[i]][0] - labourEach;
+        }
+        double rest = (mean - sum) / sets.size(); // luck of the draws that belongs to no set
         List<LineWorth> lines = new ArrayList<>();
-        for (Candidate c : question.sets()) {
+        for (List<Integer> members : byLine.values()) {
+            Candidate c = sets.get(members.get(0));
+            double recovery = 0;
+            double variance = 0;
+            double saved = 0;
+            double minutes = 0;
+            for (int i : members) {
+                double[] per = sim.perSet[lineup.kindOf[i]];
+                recovery += per[0] - labourEach + rest;
+                variance += Math.max(0, per[1] - per[0] * per[0]);
+                saved += per[3];
+                minutes += per[2];
+            }
+            Kind kind = lineup.kinds[lineup.kindOf[members.get(0)]];
             lines.add(new LineWorth(
                     c.sheet(),
                     c.line(),
-                    1,
+                    members.size(),
                     c.model() == null ? "" : c.model(),
-                    "",
+                    kind.family() < 0 ? "" : parts.records.history.families().text(kind.family()),
                     c.claimed().code(),
-                    outcome.mean() / sets,
-                    sd,
-                    saved,
+                    recovery,
+                    Math.sqrt(variance),
+                    saved / members.size(),
                     minutes,
                     Route.FIX,
-                    finished + " finished sets of any kind"));
+                    kind.why() == null ? "" : kind.why()));
         }
-        return new LotWorth(
-                sets,
-                history.lots(),
-                history.sets(),
-                outcome,
-                new Predictive(spent),
-                lines,
-                List.copyOf(Arrays.asList("first estimate: the average of finished sets")));
+        return lines;
     }
 }

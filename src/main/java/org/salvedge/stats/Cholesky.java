@@ -1,0 +1,105 @@
+package org.salvedge.stats;
+
+/**
+ * Factor of a symmetric positive definite matrix, A = L L', and what follows from it.
+ *
+ * <p>Method: Golub and Van Loan, "Matrix Computations", 4th ed. (2013), section 4.2. Sums are taken in a fixed order, so that
+ * results are the same on every machine.
+ */
+public final class Cholesky {
+    private final double[][] l;
+
+    private Cholesky(double[][] l) {
+        this.l = l;
+    }
+
+    /**
+     * @param a lower triangle, row i of length at least i + 1; overwritten by the factor
+     * @throws ArithmeticException if it is not positive definite
+     */
+    public static Cholesky inPlace(double[][] a) {
+        int n = a.length;
+        for (int i = 0; i < n; i++) {
+            double[] ri = a[i];
+            for (int j = 0; j < i; j++) {
+                ri[j] = (ri[j] - dot(ri, a[j], j)) / a[j][j];
+            }
+            double pivot = ri[i] - dot(ri, ri, i);
+            if (!(pivot > 0)) {
+                throw new ArithmeticException("not positive definite at row " + i + ": " + pivot);
+            }
+            ri[i] = Math.sqrt(pivot);
+        }
+        return new Cholesky(a);
+    }
+
+    private static double dot(double[] a, double[] b, int n) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int k = 0;
+        for (; k + 3 < n; k += 4) {
+            s0 += a[k] * b[k];
+            s1 += a[k + 1] * b[k + 1];
+            s2 += a[k + 2] * b[k + 2];
+            s3 += a[k + 3] * b[k + 3];
+        }
+        for (; k < n; k++) {
+            s0 += a[k] * b[k];
+        }
+        return s0 + s1 + s2 + s3;
+    }
+
+    public int size() {
+        return l.length;
+    }
+
+    /** Solves A x = b; b is overwritten by x. */
+    public void solve(double[] b) {
+        forward(b);
+        backward(b);
+    }
+
+    /** Solves L x = b; b is overwritten by x. */
+    public void forward(double[] b) {
+        for (int i = 0; i < l.length; i++) {
+            b[i] = (b[i] - dot(l[i], b, i)) / l[i][i];
+        }
+    }
+
+    /** Solves L' x = b; b is overwritten by x. If b is standard normal, x has covariance A^-1. */
+    public void backward(double[] b) {
+        for (int i = l.length - 1; i >= 0; i--) {
+            double x = b[i] / l[i][i];
+            b[i] = x;
+            double[] row = l[i];
+            for (int j = 0; j < i; j++) {
+                b[j] -= row[j] * x;
+            }
+        }
+    }
+
+    /** The diagonal of A^-1. */
+    public double[] inverseDiagonal() {
+        int n = l.length;
+        double[] diagonal = new double[n];
+        double[] column = new double[n];
+        for (int c = 0; c < n; c++) {
+            java.util.Arrays.fill(column, 0);
+            column[c] = 1 / l[c][c];
+            double sum = column[c] * column[c];
+            for (int i = c + 1; i < n; i++) {
+                double[] row = l[i];
+                double s = 0;
+                for (int k = c; k < i; k++) {
+                    s += row[k] * column[k];
+                }
+                column[i] = -s / row[i];
+                sum += column[i] * column[i];
+            }
+            diagonal[c] = sum;
+        }
+        return diagonal;
+    }
+}

@@ -1,0 +1,326 @@
+package org.salvedge.stats;
+
+import java.util.Arrays;
+
+/**
+ * A regression whose coefficients are drawn from normal distributions of unknown spread, class by class, with one further
+ * random effect a group of rows: logistic for counts, linear for measurements.
+ *
+ * <p>Coefficients are found by penalised likelihood with the groups' effects eliminated, their spread by the fixed-point rule of
+ * MacKay, and their uncertainty from the curvature there. Sources: Breslow and Clayton, "Approximate inference in generalized
+ * linear mixed models", Journal of the American Statistical Association 88 (1993) 9-25; MacKay, "Bayesian interpolation", Neural
+ * Computation 4 (1992) 415-447, eq. 4.8 for the spread; Gelman, Bayesian Analysis 1 (2006) 515-533 on why few groups need a prior
+ * on it.
+ */
+public final class MixedModel {
+    private static final int OUTER = 12;
+    private static final int INNER = 8;
+    private static final double CLOSE = 1e-4;
+    private static final double LONGEST_STEP = 2.5;
+    private static final double EXACT_GROUP_WORK = 3e8;
+
+    private final MixedData data;
+    private final MixedPrior prior;
+    private final boolean logistic;
+    private final int p;
+    private final double[] beta;
+    private final double[] effect;
+    private final double[] groupScore;
+    private final double[] groupWeight;
+    private final double[] variance;
+    private double[] inverse = new double[0];
+    private double groupVariance;
+    private double groupFreedom;
+    private double noise;
+    private Cholesky factor;
+
+    private MixedModel(MixedData data, MixedPrior prior, boolean logistic) {
+        this.data = data;
+        this.prior = prior;
+        this.logistic = logistic;
+        p = prior.size();
+        beta = prior.means();
+        effect = new double[data.groups()];
+        groupScore = new double[data.groups()];
+        groupWeight = new double[data.groups()];
+        variance = prior.classVariances();
+        groupVariance = prior.groupVariance();
+        noise = prior.noise();
+        factor = Cholesky.inPlace(new double[0][]);
+        fit();
+    }
+
+    /** Successes out of trials; both may be fractions. */
+    public static MixedModel logistic(MixedData data, MixedPrior prior) {
+        return new MixedModel(data, prior, true);
+    }
+
+    /** Means of so many measurements, with normal noise. */
+    public static MixedModel linear(MixedData data, MixedPrior prior) {
+        return new MixedModel(data, prior, false);
+    }
+
+    private void fit() {
+        for (int outer = 0; outer < OUTER; outer++) {
+            int steps = logistic ? INNER : 1;
+            for (int i = 0; i < steps; i++) {
+                if (step() < CLOSE) {
+                    break;
+                }
+            }
+            if (respread() < 0.02) {
+                break;
+            }
+        }
+        step();
+        inverse = factor.inverseDiagonal();
+    }
+
+    /** One Newton step; returns the longest move. */
+    private double step() {
+        double[][] a = new double[p][];
+        double[] score = new double[p];
+        for (int j = 0; j < p; j++) {
+            a[j] = new double[j + 1];
+            double precision = 1 / variance[prior.classOf(j)];
+            a[j][j] = precision;
+            score[j] = -precision * (beta[j] - prior.mean(j));
+        }
+        int groups = data.groups();
+        int[] touched = new int[p];
+        int[] seenIn = new int[p];
+        double[] cross = new double[p];
+        double[] h = new double[groups];
+        double[] s = new double[groups];
+        int[][] crossAt = new int[groups][];
+        double[][] crossBy = new double[groups][];
+        int row = 0;
+        while (row < data.rows()) {
+            int g = data.group(row);
+            int count = 0;
+            double weight = 0;
+            double pull = 0;
+            for (; row < data.rows() && data.group(row) == g; row++) {
+                double eta = linear(row);
+                double w;
+                double r;
+                if (logistic) {
+                    double mu = 1 / (1 + Math.exp(-eta));
+                    w = Math.max(data.trials(row) * mu * (1 - mu), 1e-9);
+                    r = data.response(row) - data.trials(row) * mu;
+                } else {
+                    w = data.trials(row) / noise;
+                    r = w * (data.response(row) - eta);
+                }
+                weight += w;
+                pull += r;
+                for (int k = data.start(row); k < data.start(row + 1); k++) {
+                    int j = data.column(k);
+                    double x = data.value(k);
+                    score[j] += r * x;
+                    double[] aj = a[j];
+                    for (int m = data.start(row); m < data.start(row + 1); m++) {
+                        int i = data.column(m);
+                        if (i <= j) {
+                            aj[i] += w * x * data.value(m);
+                        }
+                    }
+                    if (g >= 0) {
+                        if (seenIn[j] != g + 1) {
+                            seenIn[j] = g + 1;
+                            touched[count++] = j;
+                        }
+                        cross[j] += w * x;
+                    }
+                }
+            }
+            if (g >= 0) {
+                h[g] = weight + 1 / groupVariance;
+                s[g] = pull - effect[g] / groupVariance;
+                groupWeight[g] = weight;
+                groupScore[g] = pull;
+                int[] at = Arrays.copyOf(touched, count);
+                Arrays.sort(at);
+                double[] by = new double[count];
+                for (int k = 0; k < count; k++) {
+                    by[k] = cross[at[k]];
+                    cross[at[k]] = 0;
+                }
+                crossAt[g] = at;
+                crossBy[g] = by;
+                for (int k = 0; k < count; k++) {
+                    double[] ak = a[at[k]];
+                    double part = by[k] / h[g];
+                    score[at[k]] -= part * s[g];
+                    for (int m = 0; m <= k; m++) {
+                        ak[at[m]] -= part * by[m];
+                    }
+                }
+            }
+        }
+        factor = Cholesky.inPlace(a);
+        factor.solve(score);
+        double longest = 0;
+        for (double d : score) {
+            longest = Math.max(longest, Math.abs(d));
+        }
+        double scale = logistic && longest > LONGEST_STEP ? LONGEST_STEP / longest : 1;
+        for (int j = 0; j < p; j++) {
+            beta[j] += scale * score[j];
+        }
+        for (int g = 0; g < groups; g++) {
+            if (crossAt[g] == null) {
+                continue;
+            }
+            double move = s[g];
+            for (int k = 0; k < crossAt[g].length; k++) {
+                move -= crossBy[g][k] * score[crossAt[g][k]];
+            }
+            move /= h[g];
+            effect[g] += scale * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, move));
+            longest = Math.max(longest, Math.abs(move));
+        }
+        lastAt = crossAt;
+        lastBy = crossBy;
+        lastH = h;
+        return longest;
+    }
+
+    private int[][] lastAt = new int[0][];
+    private double[][] lastBy = new double[0][];
+    private double[] lastH = new double[0];
+
+    /** Updates the spreads; returns the largest relative change of one. */
+    private double respread() {
+        inverse = factor.inverseDiagonal();
+        int classes = prior.classes();
+        double[] squares = new double[classes];
+        double[] freedom = new double[classes];
+        for (int j = 0; j < p; j++) {
+            int c = prior.classOf(j);
+            double d = beta[j] - prior.mean(j);
+            squares[c] += d * d;
+            freedom[c] += 1 - inverse[j] / variance[c];
+        }
+        double change = 0;
+        double used = 0;
+        for (int c = 0; c < classes; c++) {
+            used += Math.max(0, freedom[c]);
+            if (prior.fixed(c)) {
+                continue;
+            }
+            double next = prior.posterior(c, squares[c], Math.max(0, freedom[c]));
+            change = Math.max(change, Math.abs(Math.log(next / variance[c])));
+            variance[c] = next;
+        }
+        double sum = 0;
+        double free = 0;
+        int present = 0;
+        boolean exact = (double) data.groups() * p * p < EXACT_GROUP_WORK;
+        double[] work = new double[p];
+        for (int g = 0; g < data.groups(); g++) {
+            if (lastAt[g] == null) {
+                continue;
+            }
+            present++;
+            double v = 1 / lastH[g];
+            if (exact) {
+                Arrays.fill(work, 0);
+                for (int k = 0; k < lastAt[g].length; k++) {
+                    work[lastAt[g][k]] = lastBy[g][k] / lastH[g];
+                }
+                factor.forward(work);
+                for (double x : work) {
+                    v += x * x;
+                }
+            }
+            sum += effect[g] * effect[g];
+            free += 1 - v / groupVariance;
+        }
+        groupFreedom = Math.max(0, free);
+        if (present > 0) {
+            double next = prior.groupPosterior(sum, groupFreedom);
+            change = Math.max(change, Math.abs(Math.log(next / groupVariance)));
+            groupVariance = next;
+        }
+        if (!logistic) {
+            double residual = data.within();
+            double n = 0;
+            for (int row = 0; row < data.rows(); row++) {
+                double d = data.response(row) - linear(row);
+                residual += data.trials(row) * d * d;
+                n += data.trials(row);
+            }
+            double next = prior.noisePosterior(residual, Math.max(0, n - used - groupFreedom));
+            change = Math.max(change, Math.abs(Math.log(next / noise)));
+            noise = next;
+        }
+        return change;
+    }
+
+    private double linear(int row) {
+        double eta = data.offset(row);
+        for (int k = data.start(row); k < data.start(row + 1); k++) {
+            eta += data.value(k) * beta[data.column(k)];
+        }
+        int g = data.group(row);
+        return g < 0 ? eta : eta + effect[g];
+    }
+
+    /** The coefficient at the mode. */
+    public double coefficient(int j) {
+        return beta[j];
+    }
+
+    /** Posterior standard deviation of a coefficient, given the spreads. */
+    public double coefficientSd(int j) {
+        return Math.sqrt(inverse[j]);
+    }
+
+    /** Estimated variance of a class of coefficients. */
+    public double classVariance(int c) {
+        return variance[c];
+    }
+
+    /** The group's effect at the mode: shrunk. */
+    public double effect(int group) {
+        return effect[group];
+    }
+
+    /** Weight of the group's own rows about its effect: the inverse variance of {@link #raw}. 0 for a group without rows. */
+    public double precision(int group) {
+        return groupWeight[group];
+    }
+
+    /** What the group's own rows alone say of its effect: unshrunk, by one step from the mode. */
+    public double raw(int group) {
+        return groupWeight[group] <= 0 ? 0 : effect[group] + groupScore[group] / groupWeight[group];
+    }
+
+    /** Variance between groups. */
+    public double groupVariance() {
+        return groupVariance;
+    }
+
+    /** Degrees of freedom that the groups' variance rests on. */
+    public double groupFreedom() {
+        return groupFreedom;
+    }
+
+    /** Variance of one measurement about its expectation. */
+    public double noise() {
+        return noise;
+    }
+
+    /** Coefficients drawn from their joint posterior, by turning a vector of standard normals into them in place. */
+    public void draw(double[] normals) {
+        factor.backward(normals);
+        for (int j = 0; j < p; j++) {
+            normals[j] += beta[j];
+        }
+    }
+
+    public int size() {
+        return p;
+    }
+}

@@ -1,0 +1,294 @@
+package org.salvedge.worth;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.salvedge.stats.ChangePoints;
+import org.salvedge.stats.Gammas;
+import org.salvedge.stats.MixedModel;
+
+/**
+ * What the sets of one lot share, in four respects: broken glass, success, price, and truth of the claims. A lot's level is its
+ * supplier's, which may change from one lot to the next, plus the lot's own. How much is whose, and how often suppliers change, is
+ * estimated from all lots.
+ */
+final class Levels {
+    static final int DAMAGE = 0;
+    static final int SUCCESS = 1;
+    static final int PRICE = 2;
+    static final int TRUTH = 3;
+    static final int COUNT = 4;
+
+    private static final double[] SHARES = {0.03, 0.1, 0.2, 0.35, 0.5, 0.65, 0.8};
+    private static final double[] HAZARDS = {0.005, 0.015, 0.03, 0.06, 0.12};
+    private static final double[] HAZARD_PRIOR = {0.15, 0.25, 0.3, 0.2, 0.1};
+
+    /** Unshrunk level of each lot, and the variance of its error: infinite where nothing is known. */
+    private final double[][] raw;
+
+    private final double[][] error;
+    private final int[][] lotsOf;
+    private final double[] total;
+    private final double[] freedom;
+    private final double[] share = {0.35, 0.35, 0.2, 0.5};
+    private double hazard = 0.03;
+    private final double[][] correlation = new double[3][3];
+
+    Levels(Records r, MixedModel damage, MixedModel success, MixedModel price, FaultMix mix) {
+        int lots = r.history.lots();
+        raw = new double[lots][COUNT];
+        error = new double[lots][COUNT];
+        for (double[] e : error) {
+            Arrays.fill(e, Double.POSITIVE_INFINITY);
+        }
+        MixedModel[] models = {damage, success, price};
+        total = new double[COUNT];
+        freedom = new double[COUNT];
+        for (int d = 0; d < models.length; d++) {
+            total[d] = models[d].groupVariance();
+            freedom[d] = models[d].groupFreedom();
+            for (int lot = 0; lot < lots; lot++) {
+                if (models[d].precision(lot) > 0) {
+                    raw[lot][d] = models[d].raw(lot);
+                    error[lot][d] = 1 / models[d].precision(lot);
+                }
+            }
+        }
+        truth(r, mix);
+        int suppliers = r.history.suppliers().size();
+        int[] count = new int[suppliers];
+        int[] order = r.lotsInOrder();
+        for (int lot : order) {
+            count[r.history.lotSupplier(lot)]++;
+        }
+        lotsOf = new int[suppliers][];
+        for (int i = 0; i < suppliers; i++) {
+            lotsOf[i] = new int[count[i]];
+        }
+        Arrays.fill(count, 0);
+        for (int lot : order) {
+            int s = r.history.lotSupplier(lot);
+            lotsOf[s][count[s]++] = lot;
+        }
+        for (int sweep = 0; sweep < 2; sweep++) {
+            for (int d = 0; d < COUNT; d++) {
+                chooseShare(d);
+            }
+            chooseHazard();
+        }
+        correlate();
+    }
+
+    /** The power that tilts a lot's claims, less 1: one Newton step from the average seller. */
+    private void truth(Records r, FaultMix mix) {
+        int lots = raw.length;
+        double[] score = new double[lots];
+        double[] information = new double[lots];
+        int faults = mix.faults;
+        double[] p = new double[faults];
+        for (int s = 0; s < r.fault.length; s++) {
+            int k = r.fault[s];
+            if (k < 0 || k == r.codes.broken) {
+                continue;
+            }
+            int c = r.claim[s];
+            double sum = 0;
+            for (int i = 0; i < faults; i++) {
+                p[i] = mix.share(c, i) * mix.ratio(r.family(s), i);
+                sum += p[i];
+            }
+            double mean = 0;
+            double square = 0;
+            for (int i = 0; i < faults; i++) {
+                double d = mix.direction(c, i);
+                mean += p[i] / sum * d;
+                square += p[i] / sum * d * d;
+            }
+            score[r.lot(s)] += mix.direction(c, k) - mean;
+            information[r.lot(s)] += Math.max(0, square - mean * mean);
+        }
+        double excess = 0;
+        double seen = 0;
+        for (int lot = 0; lot < lots; lot++) {
+            if (information[lot] > 0.5) {
+                raw[lot][TRUTH] = Math.max(-1.5, Math.min(1.5, score[lot] / information[lot]));
+                error[lot][TRUTH] = 1 / information[lot];
+                double w = 1 / (0.05 + error[lot][TRUTH]);
+                excess += w * w * (raw[lot][TRUTH] * raw[lot][TRUTH] - error[lot][TRUTH]);
+                seen += w * w;
+            }
+        }
+        double prior = 10 / (0.1 * 0.1);
+        total[TRUTH] = Math.max(0.002, (excess + prior * 0.03) / (seen + prior));
+        freedom[TRUTH] = 4;
+    }
+
+    private void chooseShare(int d) {
+        double best = Double.NEGATIVE_INFINITY;
+        double chosen = share[d];
+        for (double candidate : SHARES) {
+            share[d] = candidate;
+            double fit = logLikelihood(d) + Math.log(candidate * (1 - candidate));
+            if (fit > best) {
+                best = fit;
+                chosen = candidate;
+            }
+        }
+        share[d] = chosen;
+    }
+
+    private void chooseHazard() {
+        double best = Double.NEGATIVE_INFINITY;
+        double chosen = hazard;
+        for (int i = 0; i < HAZARDS.length; i++) {
+            hazard = HAZARDS[i];
+            double fit = Math.log(HAZARD_PRIOR[i]);
+            for (int s = 0; s < lotsOf.length; s++) {
+                fit += track(s).logLikelihood();
+            }
+            if (fit > best) {
+                best = fit;
+                chosen = hazard;
+            }
+        }
+        hazard = chosen;
+    }
+
+    private double logLikelihood(int d) {
+        double sum = 0;
+        double[] z = new double[1];
+        double[] v = new double[1];
+        for (int[] lots : lotsOf) {
+            ChangePoints track = new ChangePoints(hazard, new double[] {share[d] * total[d]});
+            for (int lot : lots) {
+                z[0] = raw[lot][d];
+                v[0] = error[lot][d] + (1 - share[d]) * total[d];
+                track.observe(z, v);
+            }
+            sum += track.logLikelihood();
+        }
+        return sum;
+    }
+
+    private double[] supplierVariance() {
+        double[] v = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
+            v[d] = share[d] * total[d];
+        }
+        return v;
+    }
+
+    private double lotVariance(int d) {
+        return (1 - share[d]) * total[d];
+    }
+
+    /** What is known of a supplier's level before its next lot; -1 = a supplier never seen. */
+    ChangePoints track(int supplier) {
+        ChangePoints track = new ChangePoints(hazard, supplierVariance());
+        if (supplier >= 0) {
+            double[] v = new double[COUNT];
+            for (int lot : lotsOf[supplier]) {
+                for (int d = 0; d < COUNT; d++) {
+                    v[d] = error[lot][d] + lotVariance(d);
+                }
+                track.observe(raw[lot], v);
+            }
+        }
+        return track;
+    }
+
+    /** Correlation of the lots' own levels, from products of what is left of two respects in one lot, whose errors have nothing in common. */
+    private void correlate() {
+        double[][] cross = new double[3][3];
+        double[][] weight = new double[3][3];
+        for (int[] lots : lotsOf) {
+            for (int lot : lots) {
+                for (int d = 0; d < 3; d++) {
+                    for (int e = 0; e < d; e++) {
+                        double scale = Math.sqrt(total[d] * total[e]);
+                        double w = reliability(lot, d) * reliability(lot, e);
+                        cross[d][e] += w * raw[lot][d] * raw[lot][e] / scale;
+                        weight[d][e] += w;
+                    }
+                }
+            }
+        }
+        double largest = 0;
+        for (int d = 0; d < 3; d++) {
+            correlation[d][d] = 1;
+            for (int e = 0; e < d; e++) {
+                double prior = d == SUCCESS && e == DAMAGE ? -0.2 : 0;
+                correlation[d][e] = (cross[d][e] + 8 * prior) / (weight[d][e] + 8);
+                largest = Math.max(largest, Math.abs(correlation[d][e]));
+            }
+        }
+        double shrink = largest > 0.6 ? 0.6 / largest : 1;
+        for (int d = 0; d < 3; d++) {
+            for (int e = 0; e < d; e++) {
+                correlation[d][e] *= shrink;
+                correlation[e][d] = correlation[d][e];
+            }
+        }
+    }
+
+    private double reliability(int lot, int d) {
+        return error[lot][d] == Double.POSITIVE_INFINITY ? 0 : total[d] / (total[d] + error[lot][d]);
+    }
+
+    /** Factors by which the spreads of a draw differ from their estimates: these are uncertain, most of all with few lots. */
+    double[] drawSpread(SplittableRandom random) {
+        double[] factor = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
+            double worth = Math.max(0, freedom[d]) + 6;
+            factor[d] = Math.sqrt(worth / 2 / Gammas.draw(worth / 2, random));
+        }
+        return factor;
+    }
+
+    /** A supplier's level drawn from what is known of it. */
+    double[] drawSupplier(ChangePoints track, double[] spread, SplittableRandom random) {
+        double u = random.nextDouble();
+        int h = 0;
+        while (h < track.hypotheses() - 1 && u > track.weight(h)) {
+            u -= track.weight(h);
+            h++;
+        }
+        double[] level = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
+            double sd = Math.sqrt(track.variance(h, d));
+            double known = track.variance(h, d) / (share[d] * total[d]);
+            level[d] = track.mean(h, d) + sd * (1 + known * (spread[d] - 1)) * random.nextGaussian();
+        }
+        return level;
+    }
+
+    /** Lower triangle by which three standard normals become a lot's own levels of damage, success and price. */
+    double[][] lotFactor(double[] spread) {
+        double[] sd = new double[3];
+        for (int d = 0; d < 3; d++) {
+            sd[d] = Math.sqrt(lotVariance(d)) * spread[d];
+        }
+        double a = correlation[1][0];
+        double b = correlation[2][0];
+        double s = Math.sqrt(1 - a * a);
+        double c = (correlation[2][1] - a * b) / s;
+        return new double[][] {
+            {sd[0]},
+            {sd[1] * a, sd[1] * s},
+            {sd[2] * b, sd[2] * c, sd[2] * Math.sqrt(Math.max(0.01, 1 - b * b - c * c))}
+        };
+    }
+
+    double lotTruthSd(double[] spread) {
+        return Math.sqrt(lotVariance(TRUTH)) * spread[TRUTH];
+    }
+
+    int lotsOf(int supplier) {
+        return supplier < 0 ? 0 : lotsOf[supplier].length;
+    }
+
+    @Override
+    public String toString() {
+        return "total " + Arrays.toString(total) + " share " + Arrays.toString(share) + " hazard " + hazard + " corr "
+                + Arrays.deepToString(correlation) + " freedom " + Arrays.toString(freedom);
+    }
+}

@@ -1,0 +1,156 @@
+package org.salvedge.worth;
+
+import org.salvedge.shop.ExitKind;
+import org.salvedge.stats.MixedData;
+import org.salvedge.stats.MixedModel;
+import org.salvedge.stats.MixedPrior;
+
+/**
+ * Log of what a set brings when it leaves: by size, maker and family, by how it is sold, along a {@link Calendar}, with a level
+ * for each lot. One instance for sets sold, one for sets stripped.
+ */
+final class PriceModel {
+    private static final int GRADES = 3;
+    /** Passed, but nobody wrote down a grade. */
+    static final int NO_GRADE = GRADES;
+    /** Sold as it was. */
+    static final int AS_IS = GRADES + 1;
+
+    private static final double[] GRADE_MEAN = {0, -0.12, -0.35, -0.1, -1.1};
+
+    private final MixedModel model;
+    private final Calendar calendar;
+    private final int intercept;
+    private final int size;
+    private final int firstMaker;
+    private final int firstFamily;
+    private final int firstManner;
+    private final double familyVariance;
+    private final double makerVariance;
+    private final double hingeVariance;
+    private final double monthVariance;
+    private final double smear;
+    private final int rows;
+
+    private PriceModel(Records r, ExitKind kind, double hourly, double logLevel) {
+        boolean sale = kind == ExitKind.SOLD;
+        double earliest = 0;
+        for (int s = 0; s < r.fault.length; s++) {
+            if (taken(r, s, kind)) {
+                earliest = Math.min(earliest, r.months(r.stays.exitDay[s]));
+            }
+        }
+        MixedPrior prior = new MixedPrior().groups(0.003, 4).noise(sale ? 0.06 : 0.2, 4);
+        intercept = prior.coefficient(prior.fixed(0.7 * 0.7), logLevel + Math.log(Math.max(hourly, 0.01)));
+        size = prior.coefficient(prior.fixed(0.6 * 0.6), sale ? 1.6 : 1);
+        int makers = prior.spread(0.02, 4);
+        firstMaker = prior.coefficients(makers, r.history.makers().size());
+        int families = prior.spread(0.05, 4);
+        firstFamily = prior.coefficients(families, r.history.families().size());
+        firstManner = prior.coefficients(prior.fixed(1), 0);
+        if (sale) {
+            for (int g = 0; g < GRADE_MEAN.length; g++) {
+                double sd = g == 0 ? 0.01 : g == AS_IS ? 0.6 : 0.15;
+                prior.coefficient(prior.fixed(sd * sd), GRADE_MEAN[g]);
+            }
+        } else {
+            int faults = prior.spread(0.04, 3);
+            for (String fault : r.codes.faults) {
+                prior.coefficient(faults, fault.equals("panel_broken") ? -0.3 : 0);
+            }
+        }
+        calendar = new Calendar(prior, earliest, sale ? 0.02 : 0.01, 0.005, 0.02);
+        MixedData.Builder data = new MixedData.Builder(r.history.lots());
+        int count = 0;
+        for (int s = 0; s < r.fault.length; s++) {
+            if (!taken(r, s, kind)) {
+                continue;
+            }
+            count++;
+            data.row(r.lot(s), Math.log(r.stays.gross[s]), 1)
+                    .term(intercept, 1)
+                    .term(size, r.logInches[s])
+                    .term(firstMaker + r.history.setMaker(s), 1)
+                    .term(firstFamily + r.family(s), 1)
+                    .term(firstManner + (sale ? manner(r, s) : Math.max(0, r.fault[s])), 1);
+            calendar.terms(data, r.months(r.stays.exitDay[s]));
+        }
+        rows = count;
+        model = MixedModel.linear(data.build(), prior);
+        familyVariance = model.classVariance(families);
+        makerVariance = model.classVariance(makers);
+        hingeVariance = model.classVariance(calendar.hingeClass());
+        monthVariance = model.classVariance(calendar.monthClass());
+        smear = Math.exp(0.5 * model.noise());
+    }
+
+    static PriceModel ofSales(Records r, double hourly) {
+        return new PriceModel(r, ExitKind.SOLD, hourly, Math.log(Assumed.PRICE_HOURS));
+    }
+
+    static PriceModel ofStripping(Records r, double hourly) {
+        return new PriceModel(r, ExitKind.STRIPPED, hourly, Math.log(Assumed.PRICE_HOURS * Assumed.STRIP_SHARE));
+    }
+
+    private static boolean taken(Records r, int s, ExitKind kind) {
+        return r.stays.exit[s] == kind.ordinal() && r.stays.gross[s] > 0;
+    }
+
+    static int manner(Records r, int s) {
+        if (r.stays.result[s] != Stays.SAVED) {
+            return AS_IS;
+        }
+        return r.stays.grade[s] < 0 ? NO_GRADE : r.stays.grade[s];
+    }
+
+    /**
+     * Log of the price today, given coefficients.
+     *
+     * @param stranger effect of a family never seen, used where the family is -1
+     * @param strangeMaker effect of a maker never seen, used where the maker is -1
+     */
+    double log(double[] beta, int family, int maker, double logInches, double stranger, double strangeMaker) {
+        return beta[intercept]
+                + beta[size] * logInches
+                + (maker < 0 ? strangeMaker : beta[firstMaker + maker])
+                + (family < 0 ? stranger : beta[firstFamily + family]);
+    }
+
+    /** Log factor of a manner of sale: a grade's ordinal, {@link #NO_GRADE} or {@link #AS_IS}; of a fault, for stripping. */
+    double manner(double[] beta, int manner) {
+        return beta[firstManner + manner];
+    }
+
+    Calendar calendar() {
+        return calendar;
+    }
+
+    /** Mean of the price over its median. */
+    double smear() {
+        return smear;
+    }
+
+    double familyVariance() {
+        return familyVariance;
+    }
+
+    double makerVariance() {
+        return makerVariance;
+    }
+
+    double hingeVariance() {
+        return hingeVariance;
+    }
+
+    double monthVariance() {
+        return monthVariance;
+    }
+
+    MixedModel model() {
+        return model;
+    }
+
+    int rows() {
+        return rows;
+    }
+}

@@ -1,0 +1,162 @@
+package org.salvedge.worth;
+
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.salvedge.stats.ChangePoints;
+
+/**
+ * Draws outcomes of a lot: scenarios, and in each of them several lots with their own level and luck. Every scenario has a random
+ * stream of its own and blocks of scenarios are added up in order, so that the answer is the same on any number of cores.
+ */
+final class Simulation {
+    private static final int LOTS_A_SCENARIO = 20;
+    private static final int FEWEST_SCENARIOS = 500;
+    private static final int MOST_SCENARIOS = 4000;
+    private static final int SCENARIOS_A_BLOCK = 25;
+    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    final double[] recovery;
+    final double[] minutes;
+    /** Means for one set, by kind: recovery, its square, minutes, saved. */
+    final double[][] perSet;
+    /** Means by kind of what becomes of a set: saved, sold as is, stripped, recycled. */
+    final double[][] routes;
+
+    private Simulation(int draws, int kinds) {
+        recovery = new double[draws];
+        minutes = new double[draws];
+        perSet = new double[kinds][4];
+        routes = new double[kinds][4];
+    }
+
+    static Simulation run(Parts parts, Kind[] kinds, int[] sets, int strangers, int supplier, double monthsAhead, int draws, long seed) {
+        Simulation out = new Simulation(draws, kinds.length);
+        int scenarios = Math.min(
+                draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
+        int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
+        ChangePoints track = parts.levels.track(supplier);
+        Block[] done = new Block[blocks];
+        IntStream.range(0, blocks).parallel().forEach(b -> {
+            Block block = new Block(parts, kinds, sets);
+            int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
+            for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
+                SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
+                block.scenario.draw(supplier, track, monthsAhead, strangers, random);
+                int from = (int) ((long) draws * s / scenarios);
+                int to = (int) ((long) draws * (s + 1) / scenarios);
+                for (int d = from; d < to; d++) {
+                    block.lot(random, out, d);
+                }
+            }
+            done[b] = block;
+        });
+        for (Block block : done) {
+            for (int i = 0; i < kinds.length; i++) {
+                for (int j = 0; j < 4; j++) {
+                    out.perSet[i][j] += block.sums[i][j] / draws / sets[i];
+                    out.routes[i][j] += block.routes[i][j] / draws / sets[i];
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Consecutive scenarios, worked by one thread. */
+    private static final class Block {
+        private final Parts parts;
+        private final int[] sets;
+        private final Scenario scenario;
+        private final double[][] sums;
+        private final double[][] routes;
+        private final int broken;
+        private final boolean few;
+
+        Block(Parts parts, Kind[] kinds, int[] sets) {
+            this.parts = parts;
+            this.sets = sets;
+            scenario = new Scenario(parts, kinds);
+            sums = new double[kinds.length][4];
+            routes = new double[kinds.length][4];
+            broken = parts.records.codes.broken;
+            int all = 0;
+            for (int n : sets) {
+                all += n;
+            }
+            few = all <= 30;
+        }
+
+        void lot(SplittableRandom random, Simulation out, int draw) {
+            Scenario w = scenario;
+            double[][] f = w.lotFactor;
+            double z0 = random.nextGaussian();
+            double z1 = random.nextGaussian();
+            double z2 = random.nextGaussian();
+            double damage = Math.exp(f[0][0] * z0);
+            double success = Math.exp(f[1][0] * z0 + f[1][1] * z1);
+            double price = Math.exp(f[2][0] * z0 + f[2][1] * z1 + f[2][2] * z2);
+            double gone = w.missing;
+            double arrivedAside = gone + (1 - gone) * w.aside;
+            double total = 0;
+            double minutes = 0;
+            double variance = 0;
+            double priceSquare = price * price;
+            int faults = parts.mix.faults;
+            for (int i = 0; i < sets.length; i++) {
+                double odds = w.brokenOdds[i] * damage;
+                double pBroken = odds / (1 + odds);
+                double[] cumulated = w.cumulated[i];
+                double[] savedOdds = w.savedOdds[i];
+                double sum = 0;
+                double squares = 0;
+                double time = 0;
+                double saves = 0;
+                for (int n = 0; n < sets[i]; n++) {
+                    double u = random.nextDouble();
+                    if (u < arrivedAside) {
+                        double x = u < gone ? parts.takings.missingNet : parts.takings.asideNet;
+                        sum += x;
+                        squares += x * x;
+                        continue;
+                    }
+                    u = (u - arrivedAside) / (1 - arrivedAside);
+                    int k = broken;
+                    if (u >= pBroken) {
+                        u = (u - pBroken) / (1 - pBroken);
+                        k = 0;
+                        while (k < faults - 1 && cumulated[k] <= u) {
+                            k++;
+                        }
+                    }
+                    double o = k == broken ? savedOdds[k] : savedOdds[k] * success;
+                    double x;
+                    double v;
+                    if (random.nextDouble() * (1 + o) < o) {
+                        x = w.savedTakings[i][k] * price - w.savedCosts[i][k];
+                        v = w.savedVariance[i][k] * priceSquare;
+                        time += w.savedMinutes[i][k];
+                        saves++;
+                    } else {
+                        x = w.lostTakings[i][k] * price + w.lostNet[i][k];
+                        v = w.lostVariance[i][k];
+                        time += w.lostMinutes[i][k];
+                    }
+                    if (few) {
+                        x += Math.sqrt(v) * random.nextGaussian();
+                    } else {
+                        variance += v;
+                    }
+                    sum += x;
+                    squares += x * x + (few ? 0 : v);
+                }
+                total += sum;
+                minutes += time;
+                sums[i][0] += sum;
+                sums[i][1] += squares;
+                sums[i][2] += time;
+                sums[i][3] += saves;
+            }
+            out.recovery[draw] = total + Math.sqrt(variance) * random.nextGaussian();
+            out.minutes[draw] = minutes;
+        }
+    }
+}

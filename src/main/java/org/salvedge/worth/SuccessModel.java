@@ -1,0 +1,131 @@
+package org.salvedge.worth;
+
+import java.util.Arrays;
+import org.salvedge.stats.MixedData;
+import org.salvedge.stats.MixedModel;
+import org.salvedge.stats.MixedPrior;
+
+/**
+ * Chance that a set with whole glass is saved: log odds by fault, family and the two together, drifting with time as the shop
+ * learns, with a level for each lot. A set still on the bench counts as saved with the chance that such sets were saved before.
+ */
+final class SuccessModel {
+    private static final double DAYS_A_YEAR = 365.25;
+
+    private final MixedModel model;
+    private final int firstFault;
+    private final int firstFamily;
+    private final int learning;
+    private final int[][] cellOf;
+    private final double familyVariance;
+    private final double cellVariance;
+    private final double brokenSaved;
+    private final double brokenWorth;
+    final double savedAfterFailure;
+
+    SuccessModel(Records r) {
+        int faults = r.codes.faults.size();
+        int families = r.history.families().size();
+        savedAfterFailure = savedAfterFailure(r);
+        double broken = 0;
+        double brokenSaves = 0;
+        DamageModel.Tally tally = new DamageModel.Tally();
+        int[][] seen = new int[families][faults];
+        for (int s = 0; s < r.fault.length; s++) {
+            int k = r.fault[s];
+            byte result = r.stays.result[s];
+            if (k < 0 || k == r.codes.unseen || result != Stays.SAVED && result != Stays.NOT_SAVED && result != Stays.OPEN) {
+                continue;
+            }
+            double saved = result == Stays.SAVED ? 1 : result == Stays.OPEN ? savedAfterFailure : 0;
+            if (k == r.codes.broken) {
+                if (result != Stays.OPEN) {
+                    broken++;
+                    brokenSaves += saved;
+                }
+                continue;
+            }
+            tally.add(r.lot(s), r.family(s), k, saved, 0);
+            seen[r.family(s)][k]++;
+        }
+        brokenWorth = broken + 5;
+        brokenSaved = (brokenSaves + 5 * Assumed.fault(r.codes.faults.get(r.codes.broken)).saved()) / brokenWorth;
+        MixedPrior prior = new MixedPrior().groups(0.2, 3);
+        firstFault = prior.coefficients(prior.fixed(1), 0);
+        for (String fault : r.codes.faults) {
+            Assumed.AtBench a = Assumed.fault(fault);
+            prior.coefficient(prior.fixed(a.savedLogitSd() * a.savedLogitSd()), Math.log(a.saved() / (1 - a.saved())));
+        }
+        learning = prior.coefficient(prior.fixed(0.04), 0);
+        int familyClass = prior.spread(0.1, 4);
+        firstFamily = prior.coefficients(familyClass, families);
+        int cellClass = prior.spread(0.1, 6);
+        cellOf = new int[families][faults];
+        for (int f = 0; f < families; f++) {
+            Arrays.fill(cellOf[f], -1);
+            for (int k = 0; k < faults; k++) {
+                if (seen[f][k] > 0) {
+                    cellOf[f][k] = prior.coefficient(cellClass, 0);
+                }
+            }
+        }
+        MixedData.Builder data = new MixedData.Builder(r.history.lots());
+        for (double[] cell : tally.cells()) {
+            int lot = (int) cell[0];
+            int family = (int) cell[1];
+            int k = (int) cell[2];
+            data.row(lot, cell[3], cell[4])
+                    .term(firstFault + k, 1)
+                    .term(learning, (r.history.lotBought(lot) - r.asOf) / DAYS_A_YEAR)
+                    .term(firstFamily + family, 1)
+                    .term(cellOf[family][k], 1);
+        }
+        model = MixedModel.logistic(data.build(), prior);
+        familyVariance = model.classVariance(familyClass);
+        cellVariance = model.classVariance(cellClass);
+    }
+
+    /** Of the sets whose first turn at the bench did not save them, the share that was saved in the end. */
+    private static double savedAfterFailure(Records r) {
+        double decided = 4;
+        double saved = 1;
+        for (int s = 0; s < r.fault.length; s++) {
+            byte result = r.stays.result[s];
+            if (r.stays.failedFirst[s]
+                    && r.fault[s] != r.codes.broken
+                    && (result == Stays.SAVED || result == Stays.NOT_SAVED)) {
+                decided++;
+                saved += result == Stays.SAVED ? 1 : 0;
+            }
+        }
+        return saved / decided;
+    }
+
+    /**
+     * Log odds for a fault in a family, given coefficients.
+     *
+     * @param stranger effect of a family never seen, used where the family is -1
+     * @param cellNormal standard normal, for a fault never seen in the family
+     */
+    double logit(double[] beta, int k, int family, double stranger, double cellNormal) {
+        double eta = beta[firstFault + k] + (family < 0 ? stranger : beta[firstFamily + family]);
+        int cell = family < 0 ? -1 : cellOf[family][k];
+        return eta + (cell < 0 ? Math.sqrt(cellVariance) * cellNormal : beta[cell]);
+    }
+
+    double brokenSaved() {
+        return brokenSaved;
+    }
+
+    double brokenWorth() {
+        return brokenWorth;
+    }
+
+    double familyVariance() {
+        return familyVariance;
+    }
+
+    MixedModel model() {
+        return model;
+    }
+}

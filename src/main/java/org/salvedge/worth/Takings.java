@@ -1,0 +1,269 @@
+package org.salvedge.worth;
+
+import java.util.Arrays;
+import org.salvedge.shop.ExitKind;
+
+/**
+ * What stands between a price and the money kept: fees and shipping, comebacks, the wait for a buyer, stripping that brings
+ * nothing, credits, sets that never came, and the labour of the lot as a whole.
+ */
+final class Takings {
+    private static final double WORTH = 5;
+    private static final int MATURE_DAYS = 90;
+    private static final int WAITS = 8;
+
+    /** Costs of a sale: share of the price, and an amount a square of the size factor. */
+    final double saleFee;
+    final double saleFixed;
+    final double salePerSize;
+    final double stripFee;
+    /** Chance that stripping brings anything. */
+    final double stripPays;
+    final double recyclingNet;
+    /** Days from purchase to sale, at evenly spaced chances. */
+    final double[] wait;
+    final double asideShare;
+    final double asideNet;
+    final double missingNet;
+    final double unloadingMinutes;
+    private final double[] comeback;
+    private final double comebackLoss;
+    private final double[] missing;
+    private final double[] listed;
+    private final double missingUsual;
+
+    Takings(Records r, double hourly) {
+        double[] sale = saleCosts(r, hourly);
+        saleFixed = sale[0];
+        salePerSize = sale[1];
+        saleFee = sale[2];
+        double stripped = WORTH;
+        double paying = WORTH * 0.95;
+        double gross = 1;
+        double costs = 0.08;
+        double recycled = WORTH;
+        double recyclingSum = -WORTH * Assumed.RECYCLING_HOURS * hourly;
+        double aside = 0.2;
+        double asideSum = 0;
+        double arrived = 40;
+        double missingSum = 0;
+        double missingCount = WORTH;
+        int suppliers = r.history.suppliers().size();
+        missing = new double[suppliers];
+        listed = new double[suppliers];
+        Stays stays = r.stays;
+        for (int s = 0; s < r.fault.length; s++) {
+            byte result = stays.result[s];
+            double net = stays.gross[s] - stays.costs[s] + stays.takings[s];
+            if (r.history.onManifest(s)) {
+                listed[r.supplier(s)]++;
+                missing[r.supplier(s)] += result == Stays.MISSING ? 1 : 0;
+            }
+            if (result == Stays.MISSING) {
+                missingCount++;
+                missingSum += net;
+                continue;
+            }
+            arrived++;
+            if (result == Stays.ASIDE) {
+                aside++;
+                asideSum += net;
+            } else if (stays.exit[s] == ExitKind.STRIPPED.ordinal()) {
+                stripped++;
+                paying += stays.gross[s] > 0 ? 1 : 0;
+                gross += stays.gross[s];
+                costs += stays.costs[s];
+            } else if (stays.exit[s] == ExitKind.RECYCLED.ordinal()) {
+                recycled++;
+                recyclingSum += net;
+            }
+        }
+        stripFee = costs / gross;
+        stripPays = paying / stripped;
+        recyclingNet = recyclingSum / recycled;
+        asideShare = aside / arrived;
+        asideNet = asideSum / aside;
+        missingNet = missingSum / missingCount;
+        double all = 0;
+        double gone = 0;
+        for (int i = 0; i < suppliers; i++) {
+            all += listed[i];
+            gone += missing[i];
+        }
+        missingUsual = (gone + 100 * Assumed.MISSING_SHARE) / (all + 100);
+        unloadingMinutes = unloading(r);
+        wait = waits(r);
+        comeback = new double[r.codes.faults.size()];
+        comebackLoss = comebacks(r);
+    }
+
+    /** Least squares of the costs on 1, the size factor and the price, with a weak pull to what is assumed. */
+    private static double[] saleCosts(Records r, double hourly) {
+        double[][] a = new double[3][4];
+        double[] before = {0.2 * Assumed.SHIPPING_HOURS * hourly, 0.8 * Assumed.SHIPPING_HOURS * hourly, Assumed.FEES};
+        double[] worth = {2, 2, 2 * Math.pow(Assumed.PRICE_HOURS * hourly + 1, 2)};
+        for (int i = 0; i < 3; i++) {
+            a[i][i] = worth[i];
+            a[i][3] = worth[i] * before[i];
+        }
+        for (int s = 0; s < r.fault.length; s++) {
+            if (r.stays.sold(s) && r.stays.gross[s] > 0) {
+                double w = Math.pow(0.5, -r.months(r.stays.exitDay[s]) / 12);
+                double[] x = {1, Math.exp(r.logInches[s]), r.stays.gross[s], r.stays.costs[s]};
+                for (int i = 0; i < 3; i++) {
+                    for (int j = 0; j < 4; j++) {
+                        a[i][j] += w * x[i] * x[j];
+                    }
+                }
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            for (int k = i + 1; k < 3; k++) {
+                double f = a[k][i] / a[i][i];
+                for (int j = i; j < 4; j++) {
+                    a[k][j] -= f * a[i][j];
+                }
+            }
+        }
+        double[] x = new double[3];
+        for (int i = 2; i >= 0; i--) {
+            double sum = a[i][3];
+            for (int j = i + 1; j < 3; j++) {
+                sum -= a[i][j] * x[j];
+            }
+            x[i] = sum / a[i][i];
+        }
+        return x;
+    }
+
+    private static double unloading(Records r) {
+        double minutes = 0;
+        double sets = 0;
+        int[] size = new int[r.history.lots()];
+        for (int s = 0; s < r.fault.length; s++) {
+            size[r.lot(s)]++;
+        }
+        for (int lot = 0; lot < size.length; lot++) {
+            if (r.history.lotMicros(lot) >= 0) {
+                minutes += r.history.lotMicros(lot) / 1e6;
+                sets += size[lot];
+            }
+        }
+        return (minutes + 30 * Assumed.UNLOADING_MINUTES) / (sets + 30);
+    }
+
+    /**
+     * Days from purchase to first sale of a saved set, unsold ones censored: Kaplan and Meier, Journal of the American Statistical
+     * Association 53 (1958) 457-481. What lies beyond the last day seen is put half as long again after it.
+     */
+    private static double[] waits(Records r) {
+        int longest = 720;
+        double[] sold = new double[longest + 1];
+        double[] leaving = new double[longest + 1];
+        double n = 0;
+        for (int s = 0; s < r.fault.length; s++) {
+            byte result = r.stays.result[s];
+            int bought = r.history.lotBought(r.lot(s));
+            if (result == Stays.SAVED && r.stays.sold(s)) {
+                int d = clamp(r.stays.exitDay[s] - bought, longest);
+                sold[d]++;
+                leaving[d]++;
+                n++;
+            } else if (result == Stays.SAVED || result == Stays.UNTOUCHED || result == Stays.OPEN) {
+                double w = result == Stays.SAVED ? 1 : result == Stays.UNTOUCHED ? 0.5 : 0.25;
+                leaving[clamp(r.asOf - bought, longest)] += w;
+                n += w;
+            }
+        }
+        double[] assumed = new double[longest + 1];
+        for (int d = 0; d <= longest; d++) {
+            assumed[d] = Math.exp(-d / Assumed.DAYS_TO_SALE);
+        }
+        double[] out = new double[WAITS];
+        double survive = 1;
+        double at = n + WORTH;
+        int next = 0;
+        int last = 1;
+        for (int d = 0; d <= longest && next < WAITS; d++) {
+            double before = d == 0 ? 0 : WORTH * (assumed[d - 1] - assumed[d]);
+            if (at > 1e-9) {
+                survive *= 1 - Math.min(1, (sold[d] + before) / at);
+            }
+            at -= leaving[d] + before;
+            if (sold[d] > 0) {
+                last = d;
+            }
+            while (next < WAITS && 1 - survive >= (next + 0.5) / WAITS) {
+                out[next++] = d;
+            }
+        }
+        Arrays.fill(out, next, WAITS, 1.5 * Math.max(last, Assumed.DAYS_TO_SALE));
+        return out;
+    }
+
+    private static int clamp(int days, int longest) {
+        return Math.max(0, Math.min(longest, days));
+    }
+
+    /** Chance of a comeback by fault, and the mean loss of one as a share of the price. */
+    private double comebacks(Records r) {
+        double[] sales = new double[comeback.length];
+        double[] back = new double[comeback.length];
+        double allSales = 60;
+        double allBack = 60 * Assumed.COMEBACK_SHARE;
+        double loss = 3 * Assumed.COMEBACK_LOSS;
+        double price = 3;
+        double typical = 0;
+        double count = 0;
+        for (int s = 0; s < r.fault.length; s++) {
+            if (r.stays.result[s] == Stays.SAVED && r.stays.sold(s)) {
+                typical += r.stays.gross[s];
+                count++;
+            }
+        }
+        typical = count == 0 ? 1 : typical / count;
+        loss *= typical;
+        price *= typical;
+        for (int s = 0; s < r.fault.length; s++) {
+            if (r.stays.result[s] != Stays.SAVED || !r.stays.sold(s)) {
+                continue;
+            }
+            int k = r.fault[s] < 0 ? r.codes.unseen : r.fault[s];
+            boolean came = r.stays.comebackDay[s] != 0;
+            double exposed = came ? 1 : Math.min(1, (r.asOf - r.stays.exitDay[s]) / (double) MATURE_DAYS);
+            sales[k] += exposed;
+            back[k] += came ? 1 : 0;
+            allSales += exposed;
+            allBack += came ? 1 : 0;
+            if (came && !r.stays.backHere[s]) {
+                loss -= r.stays.afterwards[s];
+                price += r.stays.gross[s];
+            }
+        }
+        double usual = allBack / allSales;
+        for (int k = 0; k < comeback.length; k++) {
+            comeback[k] = (back[k] + 30 * usual) / (sales[k] + 30);
+        }
+        return loss / price;
+    }
+
+    /** Of the price of a saved set with this fault, the share that comebacks are expected to cost. */
+    double comebackShare(int k) {
+        return comeback[k] * comebackLoss;
+    }
+
+    double comebackRate(int k) {
+        return comeback[k];
+    }
+
+    /** Shape parameters of a supplier's share of sets that never come; a supplier never seen for -1. */
+    double[] missingShape(int supplier) {
+        double worth = 60;
+        double n = supplier < 0 ? 0 : listed[supplier];
+        double gone = supplier < 0 ? 0 : missing[supplier];
+        double weight = Math.min(1, 400 / (n + 1));
+        return new double[] {
+            worth * missingUsual + weight * gone, worth * (1 - missingUsual) + weight * (n - gone)
+        };
+    }
+}
