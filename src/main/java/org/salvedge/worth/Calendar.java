@@ -1,74 +1,94 @@
 package org.salvedge.worth;
 
+import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.salvedge.stats.MixedData;
+import org.salvedge.stats.MixedModel;
 import org.salvedge.stats.MixedPrior;
+import org.salvedge.stats.TrendMixture;
 
 /**
- * A price level in time: the slope now, the changes of slope that led to it, quarter by quarter, and each month's own deviation.
- * Months count from the day the history is as of; the past is negative.
- *
- * <p>An integrated random walk written as a regression on hinges, as in Ruppert, Wand and Carroll, "Semiparametric Regression"
- * (2003), section 4.9.
+ * A price level month by month, and where it is going. Months count back from the day the history is as of: month 0 is the last.
  */
 final class Calendar {
-    static final double QUARTER = 3;
-    private static final int FINE = 16;
+    private static final double MIDDLE = 0.5;
+    private static final int LONGEST = 60;
+    private static final double MONTH_SD = 0.2;
 
-    private final double[] hinges;
-    private final int slope;
-    private final int firstHinge;
-    private final int firstMonth;
+    private final int first;
     private final int months;
-    private final int hingeClass;
-    private final int monthClass;
+    private final double[] count;
+    private double[] levels = new double[0];
+    private TrendMixture trend = new TrendMixture(new double[0], new double[0]);
 
-    /**
-     * @param earliest month of the first observation, negative
-     * @param slopeSd of the slope now, a month
-     * @param hingeSd of a change of slope from quarter to quarter
-     */
-    Calendar(MixedPrior prior, double earliest, double slopeSd, double hingeSd, double monthSd) {
-        int fine = (int) Math.min(FINE, Math.floor(-earliest / QUARTER));
-        int coarse = (int) Math.max(0, Math.floor((-earliest - FINE * QUARTER) / 12));
-        hinges = new double[fine + coarse];
-        for (int i = 0; i < fine; i++) {
-            hinges[i] = -(i + 1) * QUARTER;
-        }
-        for (int i = 0; i < coarse; i++) {
-            hinges[fine + i] = -FINE * QUARTER - (i + 1) * 12.0;
-        }
-        slope = prior.coefficient(prior.fixed(slopeSd * slopeSd), 0);
-        hingeClass = prior.spread(hingeSd * hingeSd, 6);
-        firstHinge = prior.coefficients(hingeClass, hinges.length);
-        monthClass = prior.spread(monthSd * monthSd, 6);
+    /** @param earliest month of the first observation, negative */
+    Calendar(MixedPrior prior, double earliest) {
         months = (int) Math.ceil(-earliest) + 1;
-        firstMonth = prior.coefficients(monthClass, months);
+        first = prior.coefficients(prior.fixed(MONTH_SD * MONTH_SD), months);
+        count = new double[months];
     }
 
-    void terms(MixedData.Builder data, double month) {
-        data.term(slope, month);
-        for (int i = 0; i < hinges.length; i++) {
-            if (month < hinges[i]) {
-                data.term(firstHinge + i, hinges[i] - month);
-            }
+    private int month(double at) {
+        return Math.max(0, Math.min(months - 1, (int) -at));
+    }
+
+    void term(MixedData.Builder data, double at) {
+        int m = month(at);
+        count[m]++;
+        data.term(first + m, 1);
+    }
+
+    /** Reads the months' levels out of the fitted model. */
+    void settle(MixedModel model) {
+        levels = new double[months];
+        int n = Math.min(LONGEST, months);
+        double[] level = new double[n];
+        double[] variance = new double[n];
+        for (int m = 0; m < months; m++) {
+            levels[m] = model.coefficient(first + m);
         }
-        data.term(firstMonth + Math.min(months - 1, (int) -month), 1);
+        for (int t = 0; t < n; t++) {
+            int m = n - 1 - t;
+            level[t] = count[m] > 0 ? levels[m] : Double.NaN;
+            variance[t] = count[m] > 0 ? model.noise() / count[m] : 0;
+        }
+        int from = 0;
+        while (from < n && Double.isNaN(level[from])) {
+            from++;
+        }
+        trend = new TrendMixture(Arrays.copyOfRange(level, from, n), Arrays.copyOfRange(variance, from, n));
     }
 
-    /** The slope now, a month. */
-    double slope(double[] beta) {
-        return beta[slope];
+    /** The level at a month of the past, as estimated. */
+    double level(double at) {
+        return levels[month(at)];
     }
 
-    int slopeIndex() {
-        return slope;
+    /** What a draw of the coefficients says beyond the estimate, over all months by their weight. */
+    double shift(double[] beta) {
+        double sum = 0;
+        double n = 0;
+        for (int m = 0; m < months; m++) {
+            sum += count[m] * (beta[first + m] - levels[m]);
+            n += count[m];
+        }
+        return n == 0 ? 0 : sum / n;
     }
 
-    int hingeClass() {
-        return hingeClass;
+    /** Levels at times to come, in months from the day the history is as of. */
+    double[] draw(double[] ahead, SplittableRandom random) {
+        double[] periods = ahead.clone();
+        for (int i = 0; i < periods.length; i++) {
+            periods[i] += MIDDLE;
+        }
+        return trend.draw(periods, random);
     }
 
-    int monthClass() {
-        return monthClass;
+    double slope() {
+        return trend.slope();
+    }
+
+    double expected(double ahead) {
+        return trend.mean(ahead + MIDDLE);
     }
 }

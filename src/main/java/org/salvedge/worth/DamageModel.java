@@ -28,13 +28,15 @@ final class DamageModel {
         firstFamily = prior.coefficients(families, r.history.families().size());
         MixedData.Builder data = new MixedData.Builder(r.history.lots());
         Tally tally = new Tally();
+        Sighting sighting = new Sighting(r);
         for (int s = 0; s < r.fault.length; s++) {
-            if (r.fault[s] >= 0) {
+            if (sighting.counts(s) && sighting.seen(r.lot(s)) > 0) {
                 tally.add(r.lot(s), r.family(s), r.claim[s], r.fault[s] == r.codes.broken ? 1 : 0, r.logInches[s]);
             }
         }
         for (double[] cell : tally.cells()) {
-            data.row((int) cell[0], cell[3], cell[4])
+            double trials = Math.max(cell[3], cell[4] * sighting.seen((int) cell[0]));
+            data.row((int) cell[0], cell[3], trials)
                     .term(intercept, 1)
                     .term(size, cell[5] / cell[4])
                     .term(firstClaim + (int) cell[2], 1)

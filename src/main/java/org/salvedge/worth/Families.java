@@ -96,8 +96,7 @@ final class Families {
                 most = e.getValue();
             }
         }
-        return new Known(
-                plain(history.models().text(model)), history.setMaker(set), r.logInches[set], family, most);
+        return new Known(plain(history.models().text(model)), history.setMaker(set), r.logInches[set], family, most);
     }
 
     private void learn(Known k, double weight) {
@@ -114,7 +113,8 @@ final class Families {
         Known best = null;
         int longest = 1;
         for (Known k : known) {
-            if (maker >= 0 && k.maker != maker || !Double.isNaN(logInches) && Math.abs(k.logInches - logInches) > 0.04) {
+            if (maker >= 0 && k.maker != maker
+                    || !Double.isNaN(logInches) && Math.abs(k.logInches - logInches) > 0.04) {
                 continue;
             }
             int l = shared(k.model, model);
@@ -147,7 +147,8 @@ final class Families {
         String beginning = null;
         for (Map.Entry<String, String> e : table.entrySet()) {
             String key = plain(e.getKey());
-            if (model.startsWith(key) && (beginning == null || key.length() > plain(beginning).length())) {
+            if (model.startsWith(key)
+                    && (beginning == null || key.length() > plain(beginning).length())) {
                 beginning = e.getKey();
             }
         }

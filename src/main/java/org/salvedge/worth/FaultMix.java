@@ -45,7 +45,10 @@ final class FaultMix {
             if (k == broken) {
                 continue;
             }
-            usual[k] = WORTH_OF_USUAL * (k == codes.unseen ? 0.001 : Assumed.fault(codes.faults.get(k)).share());
+            usual[k] = WORTH_OF_USUAL
+                    * (k == codes.unseen
+                            ? 0.001
+                            : Assumed.fault(codes.faults.get(k)).share());
             for (int c = 0; c < claims; c++) {
                 usual[k] += counts[c][k];
             }

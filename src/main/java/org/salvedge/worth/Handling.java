@@ -119,7 +119,8 @@ final class Handling {
         double typicalParts = typical / 4;
         for (int f = 0; f < due.length; f++) {
             familyMinutes[f] = (familyMinutes[f] + FAMILY_WORTH * typical) / (due[f] + FAMILY_WORTH * typical);
-            familyParts[f] = (familyParts[f] + FAMILY_WORTH * typicalParts) / (dueParts[f] + FAMILY_WORTH * typicalParts);
+            familyParts[f] =
+                    (familyParts[f] + FAMILY_WORTH * typicalParts) / (dueParts[f] + FAMILY_WORTH * typicalParts);
         }
     }
 

@@ -12,4 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param logInches log of the diagonal over 50 inches
  * @param claim number in the {@link Codebook}
  */
-record Kind(int family, double sure, int stranger, int maker, double logInches, int claim, @Nullable String why) {}
+record Kind(
+        int family,
+        double sure,
+        int stranger,
+        int maker,
+        double logInches,
+        int claim,
+        @Nullable String why) {}

@@ -27,9 +27,8 @@ final class Lineup {
         for (int i = 0; i < kindOf.length; i++) {
             Candidate c = candidates.get(i);
             int maker = c.maker() == null ? -1 : history.makers().find(c.maker());
-            double size = c.inches() == null || !(c.inches() > 0)
-                    ? Double.NaN
-                    : Math.log(c.inches() / Records.USUAL_INCHES);
+            double size =
+                    c.inches() == null || !(c.inches() > 0) ? Double.NaN : Math.log(c.inches() / Records.USUAL_INCHES);
             Families.Guess guess = guesses.computeIfAbsent(
                     c.maker() + "\u0000" + c.model() + "\u0000" + c.inches(),
                     k -> parts.families.guess(c.model(), maker, size));

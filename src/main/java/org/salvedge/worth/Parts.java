@@ -24,7 +24,7 @@ final class Parts {
         damage = new DamageModel(records);
         success = new SuccessModel(records);
         sales = PriceModel.ofSales(records, hourly);
-        stripping = PriceModel.ofStripping(records, hourly);
+        stripping = PriceModel.ofStripping(records, hourly, sales);
         handling = new Handling(records, hourly);
         takings = new Takings(records, hourly);
         levels = new Levels(records, damage.model(), success.model(), sales.model(), mix);

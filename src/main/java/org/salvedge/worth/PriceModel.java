@@ -1,5 +1,6 @@
 package org.salvedge.worth;
 
+import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.stats.MixedData;
 import org.salvedge.stats.MixedModel;
@@ -16,6 +17,10 @@ final class PriceModel {
     /** Sold as it was. */
     static final int AS_IS = GRADES + 1;
 
+    private static final double RECENT = -9;
+    private static final double LONGEST_SHELF = 6;
+    private static final int OLD_ENOUGH = 180;
+    private static final int SHELVES = 10;
     private static final double[] GRADE_MEAN = {0, -0.12, -0.35, -0.1, -1.1};
 
     private final MixedModel model;
@@ -25,14 +30,17 @@ final class PriceModel {
     private final int firstMaker;
     private final int firstFamily;
     private final int firstManner;
+    private final int shelf;
+    private final double[] shelves;
     private final double familyVariance;
     private final double makerVariance;
-    private final double hingeVariance;
-    private final double monthVariance;
+    private final int follows;
+    private final int drift;
+    private final int sizeDrift;
     private final double smear;
     private final int rows;
 
-    private PriceModel(Records r, ExitKind kind, double hourly, double logLevel) {
+    private PriceModel(Records r, ExitKind kind, double hourly, double logLevel, @Nullable Calendar leader) {
         boolean sale = kind == ExitKind.SOLD;
         double earliest = 0;
         for (int s = 0; s < r.fault.length; s++) {
@@ -59,7 +67,11 @@ final class PriceModel {
                 prior.coefficient(faults, fault.equals("panel_broken") ? -0.3 : 0);
             }
         }
-        calendar = new Calendar(prior, earliest, sale ? 0.02 : 0.01, 0.005, 0.02);
+        shelf = prior.coefficient(prior.fixed(0.03 * 0.03), 0);
+        calendar = new Calendar(prior, sale ? earliest : 0);
+        follows = prior.coefficient(prior.fixed(0.4 * 0.4), sale ? 0 : 0.7);
+        drift = prior.coefficient(prior.fixed(0.005 * 0.005), 0);
+        sizeDrift = prior.coefficients(prior.fixed(0.008 * 0.008), 2);
         MixedData.Builder data = new MixedData.Builder(r.history.lots());
         int count = 0;
         for (int s = 0; s < r.fault.length; s++) {
@@ -72,28 +84,78 @@ final class PriceModel {
                     .term(size, r.logInches[s])
                     .term(firstMaker + r.history.setMaker(s), 1)
                     .term(firstFamily + r.family(s), 1)
-                    .term(firstManner + (sale ? manner(r, s) : Math.max(0, r.fault[s])), 1);
-            calendar.terms(data, r.months(r.stays.exitDay[s]));
+                    .term(firstManner + (sale ? manner(r, s) : Math.max(0, r.fault[s])), 1)
+                    .term(shelf, shelf(r, s));
+            double month = r.months(r.stays.exitDay[s]);
+            if (leader == null) {
+                calendar.term(data, month);
+                data.term(sizeDrift, r.logInches[s] * month)
+                        .term(sizeDrift + 1, r.logInches[s] * Math.max(RECENT, month));
+            } else {
+                data.term(follows, leader.level(month)).term(drift, month);
+            }
         }
         rows = count;
         model = MixedModel.linear(data.build(), prior);
         familyVariance = model.classVariance(families);
         makerVariance = model.classVariance(makers);
-        hingeVariance = model.classVariance(calendar.hingeClass());
-        monthVariance = model.classVariance(calendar.monthClass());
+        if (sale) {
+            calendar.settle(model);
+        }
+        shelves = shelves(r, kind);
         smear = Math.exp(0.5 * model.noise());
     }
 
     static PriceModel ofSales(Records r, double hourly) {
-        return new PriceModel(r, ExitKind.SOLD, hourly, Math.log(Assumed.PRICE_HOURS));
+        return new PriceModel(r, ExitKind.SOLD, hourly, Math.log(Assumed.PRICE_HOURS), null);
     }
 
-    static PriceModel ofStripping(Records r, double hourly) {
-        return new PriceModel(r, ExitKind.STRIPPED, hourly, Math.log(Assumed.PRICE_HOURS * Assumed.STRIP_SHARE));
+    static PriceModel ofStripping(Records r, double hourly, PriceModel sales) {
+        return new PriceModel(
+                r, ExitKind.STRIPPED, hourly, Math.log(Assumed.PRICE_HOURS * Assumed.STRIP_SHARE), sales.calendar);
     }
 
     private static boolean taken(Records r, int s, ExitKind kind) {
         return r.stays.exit[s] == kind.ordinal() && r.stays.gross[s] > 0;
+    }
+
+    /** Months that a set stood ready before it was sold. */
+    private static double shelf(Records r, int s) {
+        if (r.stays.passDay[s] == 0) {
+            return 0;
+        }
+        return Math.min(LONGEST_SHELF, Math.max(0, r.stays.exitDay[s] - r.stays.passDay[s]) * 12 / 365.25);
+    }
+
+    /** Months on the shelf at evenly spaced chances, from lots old enough for their slow sets to have been sold. */
+    private static double[] shelves(Records r, ExitKind kind) {
+        double[] found = new double[r.fault.length];
+        int n = 0;
+        int young = r.asOf - OLD_ENOUGH;
+        for (int pass = 0; pass < 2 && n == 0; pass++) {
+            for (int s = 0; s < found.length; s++) {
+                if (taken(r, s, kind)
+                        && r.stays.passDay[s] != 0
+                        && (pass == 1 || r.history.lotBought(r.lot(s)) < young)) {
+                    found[n++] = shelf(r, s);
+                }
+            }
+        }
+        java.util.Arrays.sort(found, 0, n);
+        double[] out = new double[SHELVES];
+        for (int i = 0; i < SHELVES && n > 0; i++) {
+            out[i] = found[(int) ((i + 0.5) / SHELVES * n)];
+        }
+        return out;
+    }
+
+    /** Log factor that standing on the shelf is expected to cost. */
+    double shelf(double[] beta) {
+        double sum = 0;
+        for (double months : shelves) {
+            sum += Math.exp(beta[shelf] * months);
+        }
+        return Math.log(sum / shelves.length);
     }
 
     static int manner(Records r, int s) {
@@ -138,12 +200,19 @@ final class PriceModel {
         return makerVariance;
     }
 
-    double hingeVariance() {
-        return hingeVariance;
+    /** Of stripping: how much of a change of the sale prices its takings follow. */
+    double follows(double[] beta) {
+        return beta[follows];
     }
 
-    double monthVariance() {
-        return monthVariance;
+    /** Of stripping: its own slope, a month. */
+    double drift(double[] beta) {
+        return beta[drift];
+    }
+
+    /** Slope of a size beyond that of the usual size, a month. */
+    double sizeDrift(double[] beta, double logInches) {
+        return (beta[sizeDrift] + beta[sizeDrift + 1]) * logInches;
     }
 
     MixedModel model() {

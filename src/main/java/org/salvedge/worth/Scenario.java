@@ -70,8 +70,12 @@ final class Scenario {
         p.sales.model().draw(price);
         double[] strip = normals(p.stripping.model().size(), random);
         p.stripping.model().draw(strip);
-        double saleLevel = level(p.sales, price, monthsAhead, random) + level[Levels.PRICE];
-        double stripLevel = level(p.stripping, strip, monthsAhead, random);
+        double[] ahead = saleTimes(monthsAhead);
+        double market = logMean(p.sales.calendar().draw(ahead, random));
+        double middle = java.util.Arrays.stream(ahead).average().orElse(0);
+        double saleLevel = market + p.sales.calendar().shift(price) + level[Levels.PRICE];
+        double shelf = p.sales.shelf(price);
+        double stripLevel = p.stripping.follows(strip) * market + p.stripping.drift(strip) * middle;
         double[] shape = p.takings.missingShape(supplier);
         missing = org.salvedge.stats.Gammas.beta(shape[0], shape[1], random);
         aside = p.takings.asideShare;
@@ -105,6 +109,7 @@ final class Scenario {
                             kind.logInches(),
                             z[1] * Math.sqrt(p.sales.familyVariance()),
                             z[2] * Math.sqrt(p.sales.makerVariance()))
+                    + p.sales.sizeDrift(price, kind.logInches()) * middle
                     + saleLevel;
             double scrap = p.stripping.log(
                             strip,
@@ -120,14 +125,10 @@ final class Scenario {
                         : k == p.records.codes.unseen
                                 ? -20
                                 : p.success.logit(
-                                                success,
-                                                k,
-                                                family,
-                                                z[3] * Math.sqrt(p.success.familyVariance()),
-                                                z[4])
+                                                success, k, family, z[3] * Math.sqrt(p.success.familyVariance()), z[4])
                                         + level[Levels.SUCCESS];
                 savedOdds[i][k] = Math.exp(logit);
-                values(i, k, family, kind.logInches(), base, scrap, price, strip);
+                values(i, k, family, kind.logInches(), base, shelf, scrap, price, strip);
             }
         }
     }
@@ -149,7 +150,15 @@ final class Scenario {
     }
 
     private void values(
-            int i, int k, int family, double logInches, double base, double scrap, double[] price, double[] strip) {
+            int i,
+            int k,
+            int family,
+            double logInches,
+            double base,
+            double shelf,
+            double scrap,
+            double[] price,
+            double[] strip) {
         Takings t = p.takings;
         Handling h = p.handling;
         double perMinute = p.hourly / 60;
@@ -161,7 +170,7 @@ final class Scenario {
                 graded += share * Math.exp(p.sales.manner(price, g));
             }
         }
-        double gross = Math.exp(base) * p.sales.smear() * graded;
+        double gross = Math.exp(base + shelf) * p.sales.smear() * graded;
         double shipping = t.saleFixed + t.salePerSize * size;
         double minutes = h.minutes(k, family, true) + h.packing(ExitKind.SOLD);
         savedTakings[i][k] = gross * (1 - t.saleFee - t.comebackShare(k));
@@ -190,23 +199,30 @@ final class Scenario {
                 - perMinute * lost;
         lostMinutes[i][k] = lost;
         lostVariance[i][k] = stripped * (1 - stripped) * fromParts * fromParts
-                + stripped * fromParts * fromParts * (Math.exp(p.stripping.model().noise()) - 1)
+                + stripped
+                        * fromParts
+                        * fromParts
+                        * (Math.exp(p.stripping.model().noise()) - 1)
                 + asIs * (1 - asIs) * asIsGross * asIsGross
                 + perMinute * perMinute * h.minutesVariance(k, false)
                 + h.partsVariance(k, false);
     }
 
-    /** Log of the price level when the lot sells over that of the day the history is as of, averaged over the wait for buyers. */
-    private double level(PriceModel model, double[] beta, double monthsAhead, SplittableRandom random) {
-        double slope = model.calendar().slope(beta);
-        double bend = random.nextGaussian() * Math.sqrt(model.hingeVariance() / (3 * Calendar.QUARTER));
-        double own = random.nextGaussian() * Math.sqrt(model.monthVariance() / 3);
-        double sum = 0;
-        for (double wait : p.takings.wait) {
-            double t = monthsAhead + wait * 12 / 365.25;
-            sum += Math.exp(slope * t + bend * Math.pow(Math.max(0, t), 1.5));
+    /** Times at which the lot sells, months from the day the history is as of. */
+    private double[] saleTimes(double monthsAhead) {
+        double[] ahead = p.takings.wait.clone();
+        for (int i = 0; i < ahead.length; i++) {
+            ahead[i] = monthsAhead + ahead[i] * 12 / 365.25;
         }
-        return Math.log(sum / p.takings.wait.length) + own;
+        return ahead;
+    }
+
+    private static double logMean(double[] logs) {
+        double sum = 0;
+        for (double l : logs) {
+            sum += Math.exp(l);
+        }
+        return Math.log(sum / logs.length);
     }
 
     private static double[] normals(int n, SplittableRandom random) {

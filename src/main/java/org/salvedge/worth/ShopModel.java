@@ -30,8 +30,7 @@ public final class ShopModel {
      */
     public static ShopModel fit(History history, LocalDate asOf, Settings settings) {
         int day = (int) asOf.toEpochDay();
-        return new ShopModel(
-                new Parts(history, day, settings.labourRate().doubleValue(), settings.families()), day);
+        return new ShopModel(new Parts(history, day, settings.labourRate().doubleValue(), settings.families()), day);
     }
 
     /** The predictive distribution for a lot. */
@@ -61,8 +60,7 @@ public final class ShopModel {
                 List.of());
     }
 
-    private List<LineWorth> lines(
-            List<Candidate> sets, Lineup lineup, Simulation sim, double mean, double labourEach) {
+    private List<LineWorth> lines(List<Candidate> sets, Lineup lineup, Simulation sim, double mean, double labourEach) {
         Map<List<Object>, List<Integer>> byLine = new LinkedHashMap<>();
         for (int i = 0; i < sets.size(); i++) {
             Candidate c = sets.get(i);

@@ -29,10 +29,17 @@ final class Simulation {
         routes = new double[kinds][4];
     }
 
-    static Simulation run(Parts parts, Kind[] kinds, int[] sets, int strangers, int supplier, double monthsAhead, int draws, long seed) {
+    static Simulation run(
+            Parts parts,
+            Kind[] kinds,
+            int[] sets,
+            int strangers,
+            int supplier,
+            double monthsAhead,
+            int draws,
+            long seed) {
         Simulation out = new Simulation(draws, kinds.length);
-        int scenarios = Math.min(
-                draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
+        int scenarios = Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
         int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
         ChangePoints track = parts.levels.track(supplier);
         Block[] done = new Block[blocks];

@@ -34,15 +34,20 @@ final class Stays {
     final int[] fault;
     /** Fix of the deciding attempt; -1 = none. */
     final int[] fix;
-    /** Whether the first attempt with a result did not pass. */
-    final boolean[] failedFirst;
     /** Ordinal of {@link ExitKind} of the exit that ended the stay; -1 = still here. */
     final byte[] exit;
+
     final int[] exitDay;
+    /** Day of the first attempt or exit; {@link Integer#MAX_VALUE} = none yet. */
+    final int[] begun;
+    /** Day of the pass before the exit; 0 = none. */
+    final int[] passDay;
+
     final float[] gross;
     final float[] costs;
     /** Takings for parts while the set stood here, less their costs. */
     final float[] takings;
+
     final float[] parts;
     /** Bench minutes; NaN where some are not known. */
     final float[] bench;
@@ -63,9 +68,11 @@ final class Stays {
         result = new byte[n];
         fault = new int[n];
         fix = new int[n];
-        failedFirst = new boolean[n];
         exit = new byte[n];
         exitDay = new int[n];
+        passDay = new int[n];
+        begun = new int[n];
+        Arrays.fill(begun, Integer.MAX_VALUE);
         gross = new float[n];
         costs = new float[n];
         takings = new float[n];
@@ -104,8 +111,13 @@ final class Stays {
                 continue;
             }
             timeline.attempt(
-                    h.attemptDay(a), h.attemptMinute(a), h.attemptNumber(a), h.attemptFix(a) != none, h.attemptPassed(a));
+                    h.attemptDay(a),
+                    h.attemptMinute(a),
+                    h.attemptNumber(a),
+                    h.attemptFix(a) != none,
+                    h.attemptPassed(a));
             kept[count++] = a;
+            begun[s] = Math.min(begun[s], h.attemptDay(a));
             minutes += spent;
             parts[s] += (float) (h.attemptParts(a) / minor);
         }
@@ -116,6 +128,7 @@ final class Stays {
                 timeline.exit(h.exitDay(e), h.exitSeq(e), EXIT_KINDS[h.exitKind(e)], true);
                 exit[s] = (byte) h.exitKind(e);
                 exitDay[s] = h.exitDay(e);
+                begun[s] = Math.min(begun[s], exitDay[s]);
                 gross[s] = (float) (h.exitGross(e) / minor);
                 costs[s] = (float) (h.exitCosts(e) / minor);
                 packing[s] = h.exitMicros(e) < 0 ? Float.NaN : (float) (h.exitMicros(e) / 1e6);
@@ -154,37 +167,23 @@ final class Stays {
                 }
             }
         }
-        int earliest = -1;
         for (int i = 0; i < count; i++) {
             if (grade[s] < 0 && timeline.result(i) == Timeline.Result.PASS) {
                 grade[s] = (byte) h.attemptGrade(kept[i]);
             }
-            if (earliest < 0 || before(kept[i], kept[earliest])) {
-                earliest = i;
-            }
         }
-        failedFirst[s] = earliest >= 0 && timeline.result(earliest) != Timeline.Result.PASS;
         if (!h.arrived(s)) {
             result[s] = MISSING;
         } else if (timeline.aside()) {
             result[s] = ASIDE;
         } else if (timeline.saved()) {
             result[s] = SAVED;
+            passDay[s] = timeline.lastPassDay();
         } else if (left) {
             result[s] = NOT_SAVED;
         } else {
             result[s] = count == 0 ? UNTOUCHED : OPEN;
         }
-    }
-
-    private boolean before(int a, int b) {
-        if (history.attemptDay(a) != history.attemptDay(b)) {
-            return history.attemptDay(a) < history.attemptDay(b);
-        }
-        if (history.attemptMinute(a) != history.attemptMinute(b)) {
-            return history.attemptMinute(a) < history.attemptMinute(b);
-        }
-        return history.attemptNumber(a) < history.attemptNumber(b);
     }
 
     private int firstLeaving(int s) {

@@ -21,12 +21,12 @@ final class SuccessModel {
     private final double cellVariance;
     private final double brokenSaved;
     private final double brokenWorth;
-    final double savedAfterFailure;
+    final double savedOfOpen;
 
     SuccessModel(Records r) {
         int faults = r.codes.faults.size();
         int families = r.history.families().size();
-        savedAfterFailure = savedAfterFailure(r);
+        savedOfOpen = savedOfOpen(r);
         double broken = 0;
         double brokenSaves = 0;
         DamageModel.Tally tally = new DamageModel.Tally();
@@ -34,10 +34,12 @@ final class SuccessModel {
         for (int s = 0; s < r.fault.length; s++) {
             int k = r.fault[s];
             byte result = r.stays.result[s];
-            if (k < 0 || k == r.codes.unseen || result != Stays.SAVED && result != Stays.NOT_SAVED && result != Stays.OPEN) {
+            if (k < 0
+                    || k == r.codes.unseen
+                    || result != Stays.SAVED && result != Stays.NOT_SAVED && result != Stays.OPEN) {
                 continue;
             }
-            double saved = result == Stays.SAVED ? 1 : result == Stays.OPEN ? savedAfterFailure : 0;
+            double saved = result == Stays.SAVED ? 1 : result == Stays.OPEN ? savedOfOpen : 0;
             if (k == r.codes.broken) {
                 if (result != Stays.OPEN) {
                     broken++;
@@ -49,7 +51,9 @@ final class SuccessModel {
             seen[r.family(s)][k]++;
         }
         brokenWorth = broken + 5;
-        brokenSaved = (brokenSaves + 5 * Assumed.fault(r.codes.faults.get(r.codes.broken)).saved()) / brokenWorth;
+        brokenSaved = (brokenSaves
+                        + 5 * Assumed.fault(r.codes.faults.get(r.codes.broken)).saved())
+                / brokenWorth;
         MixedPrior prior = new MixedPrior().groups(0.2, 3);
         firstFault = prior.coefficients(prior.fixed(1), 0);
         for (String fault : r.codes.faults) {
@@ -85,20 +89,27 @@ final class SuccessModel {
         cellVariance = model.classVariance(cellClass);
     }
 
-    /** Of the sets whose first turn at the bench did not save them, the share that was saved in the end. */
-    private static double savedAfterFailure(Records r) {
-        double decided = 4;
-        double saved = 1;
+    /**
+     * Of the sets that stand open on a day, the share that was saved in the end: each set counts by the days it stood open, for so
+     * many days it could have been met there.
+     */
+    private static double savedOfOpen(Records r) {
+        double open = 20;
+        double saved = 6;
+        Stays stays = r.stays;
         for (int s = 0; s < r.fault.length; s++) {
-            byte result = r.stays.result[s];
-            if (r.stays.failedFirst[s]
-                    && r.fault[s] != r.codes.broken
-                    && (result == Stays.SAVED || result == Stays.NOT_SAVED)) {
-                decided++;
-                saved += result == Stays.SAVED ? 1 : 0;
+            if (r.fault[s] < 0 || r.fault[s] == r.codes.broken || r.fault[s] == r.codes.unseen) {
+                continue;
+            }
+            if (stays.result[s] == Stays.SAVED) {
+                int days = Math.max(0, stays.passDay[s] - stays.begun[s]);
+                open += days;
+                saved += days;
+            } else if (stays.result[s] == Stays.NOT_SAVED) {
+                open += Math.max(0, stays.exitDay[s] - stays.begun[s]);
             }
         }
-        return saved / decided;
+        return saved / open;
     }
 
     /**

@@ -14,14 +14,17 @@ final class Takings {
 
     /** Costs of a sale: share of the price, and an amount a square of the size factor. */
     final double saleFee;
+
     final double saleFixed;
     final double salePerSize;
     final double stripFee;
     /** Chance that stripping brings anything. */
     final double stripPays;
+
     final double recyclingNet;
     /** Days from purchase to sale, at evenly spaced chances. */
     final double[] wait;
+
     final double asideShare;
     final double asideNet;
     final double missingNet;
@@ -262,8 +265,6 @@ final class Takings {
         double n = supplier < 0 ? 0 : listed[supplier];
         double gone = supplier < 0 ? 0 : missing[supplier];
         double weight = Math.min(1, 400 / (n + 1));
-        return new double[] {
-            worth * missingUsual + weight * gone, worth * (1 - missingUsual) + weight * (n - gone)
-        };
+        return new double[] {worth * missingUsual + weight * gone, worth * (1 - missingUsual) + weight * (n - gone)};
     }
 }
