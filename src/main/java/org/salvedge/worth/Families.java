@@ -144,16 +144,17 @@ final class Families {
     /** @param maker number in the history, -1 = not known; inches NaN = not known */
     Guess guess(@Nullable String listed, int maker, double logInches) {
         String model = listed == null || listed.equals(TvSet.UNKNOWN) ? "" : plain(listed);
-        String beginning = null;
+        int longest = -1;
+        String given = "";
         for (Map.Entry<String, String> e : table.entrySet()) {
             String key = plain(e.getKey());
-            if (model.startsWith(key)
-                    && (beginning == null || key.length() > plain(beginning).length())) {
-                beginning = e.getKey();
+            if (key.length() > longest && model.startsWith(key)) {
+                longest = key.length();
+                given = e.getValue();
             }
         }
-        if (beginning != null) {
-            return new Guess(history.families().find(table.get(beginning)), 1, "family given by the shop's table");
+        if (longest >= 0) {
+            return new Guess(history.families().find(given), 1, "family given by the shop's table");
         }
         Integer same = byModel.get(model);
         if (same != null) {

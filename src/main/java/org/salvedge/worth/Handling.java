@@ -86,7 +86,7 @@ final class Handling {
         familyParts = new double[families];
         familyRatios(r);
         grades = grades(graded);
-        routes = routes(ways, r.codes.broken);
+        routes = routes(ways);
         packing = new double[exits.length];
         double[] before = {Assumed.PACKING_MINUTES, Assumed.STRIPPING_MINUTES, Assumed.RECYCLING_MINUTES, 5, 0};
         for (int e = 0; e < packing.length; e++) {
@@ -147,7 +147,7 @@ final class Handling {
         return shares;
     }
 
-    private double[][][] routes(double[][][] ways, int broken) {
+    private double[][][] routes(double[][][] ways) {
         int kinds = ExitKind.values().length;
         double[] all = {0.3, 2, 0.7, 0, 0};
         for (double[] of : faultRoutes) {
