@@ -9,7 +9,6 @@ import org.salvedge.stats.ShrunkYield;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.LongColumn;
-import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 
@@ -42,26 +41,24 @@ final class Figures {
             table.addColumns(texts);
         }
         Tally t = count.tally;
-        IntColumn decided = counts("decided", t.decided, n);
-        IntColumn saved = counts("saved", t.saved, n);
-        IntColumn gone = counts("gone", t.gone, n);
-        LongColumn margin = LongColumn.create("margin_minor", Arrays.copyOf(t.margin, n));
         table.addColumns(
                 counts("sets", t.sets, n),
                 counts("attempts", t.attempts, n),
-                decided,
-                saved,
-                gone,
+                counts("decided", t.decided, n),
+                counts("saved", t.saved, n),
+                counts("gone", t.gone, n),
                 counts("in_progress", t.inProgress, n),
-                margin);
+                LongColumn.create("margin_minor", Arrays.copyOf(t.margin, n)));
+        DoubleColumn saved = numbers(t.saved, n);
+        DoubleColumn gone = numbers(t.gone, n);
         double unit = Math.pow(10, Math.max(0, currency.getDefaultFractionDigits()));
-        DoubleColumn amount = margin.asDoubleColumn().divide(unit);
+        DoubleColumn amount = numbers(t.margin, n).divide(unit);
         table.addColumns(
-                ratio("yield", saved, decided),
-                ratio("first_pass_yield", counts("passed", t.firstPassed, n), counts("tried", t.firstTried, n)),
-                ratio("minutes_per_saved", longs(t.micros, n).divide(MICROS), saved),
+                ratio("yield", saved, numbers(t.decided, n)),
+                ratio("first_pass_yield", numbers(t.firstPassed, n), numbers(t.firstTried, n)),
+                ratio("minutes_per_saved", numbers(t.micros, n).divide(MICROS), saved),
                 ratio("margin_per_set", amount, gone),
-                ratio("margin_per_hour", amount, longs(t.goneMicros, n).divide(MICROS_AN_HOUR)));
+                ratio("margin_per_hour", amount, numbers(t.goneMicros, n).divide(MICROS_AN_HOUR)));
         intervals(table, count, shrunk);
         table.addColumns(
                 DoubleColumn.create("minutes_median", minutes.median), DoubleColumn.create("minutes_p90", minutes.p90));
@@ -96,14 +93,21 @@ final class Figures {
         return IntColumn.create(name, Arrays.copyOf(values, n));
     }
 
-    private static DoubleColumn longs(long[] values, int n) {
-        return LongColumn.create("micros", Arrays.copyOf(values, n)).asDoubleColumn();
+    /** Not by {@code LongColumn.asDoubleColumn}, which goes through floats: 24 bits are less than a month's cents. */
+    private static DoubleColumn numbers(long[] values, int n) {
+        return DoubleColumn.create(
+                "numbers", Arrays.stream(values, 0, n).asDoubleStream().toArray());
+    }
+
+    private static DoubleColumn numbers(int[] values, int n) {
+        return DoubleColumn.create(
+                "numbers", Arrays.stream(values, 0, n).asDoubleStream().toArray());
     }
 
     /** Missing where the bottom is 0. */
-    private static DoubleColumn ratio(String name, NumericColumn<?> top, NumericColumn<?> bottom) {
-        DoubleColumn divisor = bottom.asDoubleColumn().copy();
+    private static DoubleColumn ratio(String name, DoubleColumn top, DoubleColumn bottom) {
+        DoubleColumn divisor = bottom.copy();
         divisor.set(divisor.isEqualTo(0), Double.NaN);
-        return top.asDoubleColumn().divide(divisor).setName(name);
+        return top.divide(divisor).setName(name);
     }
 }
