@@ -46,7 +46,7 @@ final class Recount {
         try (InputStream in = Objects.requireNonNull(Recount.class.getResourceAsStream("recount.sql"));
                 Statement statement = connection.createStatement()) {
             String script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            for (String command : script.replaceAll("(?m)^--.*$", "").split(";\\s*\n")) {
+            for (String command : script.replaceAll("(?m)^--.*$", "").split(";\\s*\n", -1)) {
                 if (!command.isBlank()) {
                     statement.execute(command);
                 }

@@ -1,5 +1,6 @@
 package org.salvedge.yield;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -76,7 +77,7 @@ class RecountTest {
         assertThat(rows.stream().map(YieldRow::keys)).containsExactlyElementsOf(expected.keySet());
         assertThat(rows).hasSizeGreaterThan(4);
         for (YieldRow row : rows) {
-            Map<String, Number> cell = expected.get(row.keys());
+            Map<String, Number> cell = requireNonNull(expected.get(row.keys()));
             figures(row).forEach((name, value) -> {
                 Number there = cell.get(name);
                 double other = there == null ? absent(name) : there.doubleValue();
