@@ -1,14 +1,19 @@
 package org.salvedge.ledger;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.History;
 import org.salvedge.shop.LotId;
+import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.UnitId;
 
@@ -16,107 +21,208 @@ import org.salvedge.shop.UnitId;
  * The shop's record in one SQLite file. Entries are appended, never changed: a correction is an entry that supersedes another.
  * Every call that writes is one transaction, on disk when it returns.
  *
- * <p>Methods throw {@link org.salvedge.shop.Refused} where the input cannot be taken, {@link LedgerFailure} where the file
- * cannot be read or written; either way nothing has changed.
+ * <p>Methods throw {@link Refused} where the input cannot be taken, {@link LedgerFailure} where the file cannot be read or
+ * written; either way nothing has changed. Not safe for threads; any number of processes may use one file.
  */
 public final class Ledger implements AutoCloseable {
-    private Ledger() {}
+    private final Database database;
+    private final Settings settings;
+    private final @Nullable Clock clock;
+    private final Store store;
+
+    private Ledger(Database database, Settings settings, @Nullable Clock clock) {
+        this.database = database;
+        this.settings = settings;
+        this.clock = clock;
+        this.store = database.plain(c -> new Store(c, settings.currency(), settings.codes()));
+    }
 
     /** Makes an empty ledger; refused if there is one. */
     public static Ledger create(Path file, Settings settings, Clock clock) {
-        throw new UnsupportedOperationException();
+        if (Files.exists(file)) {
+            throw new Refused("there is a ledger already: " + file);
+        }
+        return opened(Database.forWriting(file, true), settings, clock, database -> {
+            database.write(c -> {
+                Schema.create(c, settings.currency());
+                return null;
+            });
+        });
     }
 
     /** Opens a ledger to read and write; waits up to some seconds for another writer. */
     public static Ledger open(Path file, Settings settings, Clock clock) {
-        throw new UnsupportedOperationException();
+        requireThere(file);
+        return opened(Database.forWriting(file, false), settings, clock, database -> {
+            boolean old = database.read(c -> {
+                Schema.check(c, settings.currency());
+                return Schema.isOld(c);
+            });
+            if (old) {
+                database.write(c -> {
+                    Schema.upgrade(c);
+                    return null;
+                });
+            }
+        });
     }
 
     /** Opens a ledger to read only, also from a folder that cannot be written. */
     public static Ledger openForReading(Path file, Settings settings) {
-        throw new UnsupportedOperationException();
+        requireThere(file);
+        return opened(
+                Database.forReading(file),
+                settings,
+                null,
+                database -> database.read(c -> {
+                    Schema.check(c, settings.currency());
+                    return null;
+                }));
+    }
+
+    private interface Step {
+        void on(Database database);
+    }
+
+    private static Ledger opened(Database database, Settings settings, @Nullable Clock clock, Step first) {
+        boolean done = false;
+        try {
+            first.on(database);
+            Ledger ledger = new Ledger(database, settings, clock);
+            done = true;
+            return ledger;
+        } finally {
+            if (!done) {
+                database.close();
+            }
+        }
+    }
+
+    private static void requireThere(Path file) {
+        if (!Files.exists(file)) {
+            throw new Refused("no shop here: salvedge init (there is no " + file + ")");
+        }
     }
 
     /** Puts facts on record in one transaction; returns their entry numbers in order. Impossible histories are refused. */
     public List<Long> record(List<? extends Fact> facts) {
-        throw new UnsupportedOperationException();
+        return record(() -> facts);
     }
 
-    /**
-     * The same, with the facts worked out inside the transaction, after every earlier writer's: what is read there, such as
-     * {@link #nextAttempt}, still holds when the facts are put on record.
-     */
+    /** The same; the facts are made within the transaction, so that what the supplier reads of this ledger still holds. */
     public List<Long> record(Supplier<? extends List<? extends Fact>> facts) {
-        throw new UnsupportedOperationException();
-    }
-
-    /** The number after the largest that an attempt ever had, from 1. */
-    public int nextAttempt() {
-        throw new UnsupportedOperationException();
-    }
-
-    /** The number after the largest that a bid ever had, from 1. */
-    public int nextBid() {
-        throw new UnsupportedOperationException();
+        return write(recorder -> recorder.record(facts.get()));
     }
 
     /** Supersedes an entry by a changed fact about the same thing; returns the new entry's number. */
     public long amend(long entry, Fact changed, String why) {
-        throw new UnsupportedOperationException();
+        return write(recorder -> recorder.amend(entry, changed, why));
     }
 
     /** Takes an entry back; refused, with their names, where later entries rest on it. Returns the new entry's number. */
     public long undo(long entry, String why) {
-        throw new UnsupportedOperationException();
+        return write(recorder -> recorder.undo(entry, why));
+    }
+
+    private interface Recording<T> {
+        T with(Recorder recorder) throws java.sql.SQLException;
+    }
+
+    private <T> T write(Recording<T> recording) {
+        Clock now = clock;
+        if (now == null) {
+            throw new IllegalStateException("this ledger was opened to read only");
+        }
+        boolean done = false;
+        try {
+            T result = database.write(c -> recording.with(new Recorder(store, settings, now)));
+            done = true;
+            return result;
+        } finally {
+            if (!done) {
+                store.forget();
+            }
+        }
     }
 
     /** The latest entry that stands and is no undoing. */
     public Optional<Entry> latest() {
-        throw new UnsupportedOperationException();
+        return database.read(c -> new Entries(store).latest());
     }
 
     public Optional<Entry> entry(long number) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> new Entries(store).entry(number));
     }
 
     /** Every entry about a set, superseded ones too, in order of time. */
     public List<Entry> entriesOf(UnitId unit) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> new Entries(store).of(unit));
     }
 
-    /** Every entry about a lot itself (not its sets), in order of time. */
+    /** Every entry about a lot itself (not its sets), its bids included, in order of time. */
     public List<Entry> entriesOf(LotId lot) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> new Entries(store).of(lot));
     }
 
     /** The entry that stands for a lot. */
     public Optional<Entry> lot(LotId lot) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> {
+            var row = new References(store).lot(lot);
+            return row.isEmpty()
+                    ? Optional.empty()
+                    : new Entries(store).entry(row.get().entry());
+        });
     }
 
     /** The entry that stands for a set. */
     public Optional<Entry> unit(UnitId unit) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> {
+            var row = new References(store).unit(unit);
+            return row.isEmpty()
+                    ? Optional.empty()
+                    : new Entries(store).entry(row.get().entry());
+        });
     }
 
     /** Labels of the sets of a lot, in order. */
     public List<UnitId> unitsOf(LotId lot) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> {
+            List<UnitId> labels = new ArrayList<>();
+            new References(store).unitsOf(lot).forEach(s -> labels.add(s.fact().unit()));
+            labels.sort(Comparator.naturalOrder());
+            return labels;
+        });
     }
 
     /** Labels that equal the text, else begin with it, else end with it, else hold it; without regard to case; sorted. */
     public List<UnitId> unitsLike(String text, int limit) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> LabelSearch.units(c, text, limit));
     }
 
     /** All facts of one kind that stand, in order of their key. */
     public <F extends Fact> List<F> all(Class<F> kind) {
-        throw new UnsupportedOperationException();
+        return database.read(c -> {
+            Table<F> table = Tables.of(kind);
+            List<F> facts = new ArrayList<>();
+            store.standing(table, "1").forEach(s -> facts.add(s.fact()));
+            facts.sort(table.byKey());
+            return facts;
+        });
+    }
+
+    /** The number for the next attempt to be recorded: one more than the largest. */
+    public int nextAttempt() {
+        return database.read(c -> 1 + (int) Database.number(c, "SELECT max(attempt) FROM attempt", 0));
+    }
+
+    /** The number for the next bid to be recorded: one more than the largest. */
+    public int nextBid() {
+        return database.read(c -> 1 + (int) Database.number(c, "SELECT max(bid) FROM bid", 0));
     }
 
     /** The record as columns; see {@link Detail} for which. */
     public History history(AsOf asOf, Detail detail) {
-        throw new UnsupportedOperationException();
+        return new HistoryReader(database, settings, detail).read(asOf);
     }
 
     /** Which columns of the history are read. */
@@ -129,6 +235,6 @@ public final class Ledger implements AutoCloseable {
 
     @Override
     public void close() {
-        throw new UnsupportedOperationException();
+        database.close();
     }
 }

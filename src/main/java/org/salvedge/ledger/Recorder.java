@@ -1,0 +1,209 @@
+package org.salvedge.ledger;
+
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Fact;
+import org.salvedge.shop.LotId;
+import org.salvedge.shop.Refused;
+import org.salvedge.shop.Settings;
+import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
+
+/** Adds entries within a transaction of the caller: new facts, amendments, undoings. */
+final class Recorder {
+    private final Store store;
+    private final References references;
+    private final Shares shares;
+    private final FactCheck check;
+    private final long now;
+    private final long first;
+    private long next;
+
+    Recorder(Store store, Settings settings, Clock clock) throws SQLException {
+        this.store = store;
+        references = new References(store);
+        shares = new Shares(store, settings.basis());
+        check = new FactCheck(LocalDate.now(clock.withZone(settings.zone())), settings.currency(), settings.codes());
+        now = clock.millis();
+        first = store.lastEntry() + 1;
+        next = first;
+    }
+
+    List<Long> record(List<? extends Fact> facts) throws SQLException {
+        if (facts.isEmpty()) {
+            return List.of();
+        }
+        for (Fact fact : facts) {
+            requireGood(fact);
+        }
+        List<Long> numbers = new ArrayList<>();
+        Set<UnitId> touched = new LinkedHashSet<>();
+        for (Fact fact : shares.filled(facts)) {
+            requireNew(fact);
+            references.require(fact);
+            store.insert(next, fact);
+            numbers.add(next++);
+            addSet(touched, fact);
+        }
+        for (UnitId unit : touched) {
+            requirePossible(unit);
+        }
+        Batches.add(store.connection(), first, next - 1, now, Batches.RECORD);
+        return numbers;
+    }
+
+    long amend(long entry, Fact amended, String why) throws SQLException {
+        Fact old = standing(entry).fact();
+        Fact changed = Identity.filled(old, amended);
+        requireGood(changed);
+        Identity.requireSame(old, changed);
+        Identity.requireDigits(old, changed, references);
+        Batches.supersede(store.connection(), entry, next, why);
+        references.require(changed);
+        requireNew(changed);
+        store.insert(next, changed);
+        long number = next++;
+        settle(old, changed, why);
+        Batches.add(store.connection(), first, next - 1, now, Batches.AMEND);
+        return number;
+    }
+
+    long undo(long entry, String why) throws SQLException {
+        Fact undone = standing(entry).fact();
+        long number = next++;
+        Fact back = before(entry);
+        Batches.supersede(store.connection(), entry, number, why);
+        if (back == null) {
+            requireNothingRests(entry, undone);
+        } else {
+            references.require(back);
+            requireNew(back);
+            store.insert(number, back);
+        }
+        settle(undone, back, why);
+        Batches.add(store.connection(), first, next - 1, now, Batches.UNDO);
+        return number;
+    }
+
+    /** What stood before an entry that amended or undid another; null where it was the first of its thing. */
+    private @Nullable Fact before(long entry) throws SQLException {
+        long old = Database.number(store.connection(), "SELECT old FROM supersede WHERE new = ?", 0, entry);
+        if (old == 0) {
+            return null;
+        }
+        Optional<Stored<? extends Fact>> row = store.entry(old);
+        return row.isPresent() ? row.get().fact() : null;
+    }
+
+    private Stored<? extends Fact> standing(long entry) throws SQLException {
+        long by = store.supersededBy(entry);
+        if (by != 0) {
+            throw new Refused("entry " + entry + " was already superseded by entry " + by + "; take that one");
+        }
+        Optional<Stored<? extends Fact>> row = store.entry(entry);
+        if (row.isPresent()) {
+            return row.get();
+        }
+        long old = Database.number(store.connection(), "SELECT old FROM supersede WHERE new = ?", 0, entry);
+        throw new Refused(
+                old == 0
+                        ? "there is no entry " + entry
+                        : "entry " + entry + " took entry " + old + " back; record it anew instead");
+    }
+
+    private void requireGood(Fact fact) {
+        try {
+            check.check(fact);
+        } catch (BadCell e) {
+            throw new Refused(describe(fact) + ": " + e.problem() + ". " + e.advice());
+        }
+    }
+
+    private static <F extends Fact> String describe(F fact) {
+        return Tables.of(fact).describe(fact);
+    }
+
+    private void requireNew(Fact fact) throws SQLException {
+        var same = store.sameKey(fact);
+        if (same.isPresent()) {
+            throw new Refused("there is already a " + describe(fact) + " (entry "
+                    + same.get().entry() + "); amend that one");
+        }
+    }
+
+    private static void addSet(Set<UnitId> sets, @Nullable Fact fact) {
+        UnitId unit = fact == null ? null : References.setOf(fact);
+        if (unit != null) {
+            sets.add(unit);
+        }
+    }
+
+    /** After a correction: shares add up again, and every set it touches has a possible history. */
+    private void settle(Fact old, @Nullable Fact changed, String why) throws SQLException {
+        Set<UnitId> touched = new LinkedHashSet<>();
+        addSet(touched, old);
+        addSet(touched, changed);
+        LotId lot = Identity.lotOf(old);
+        if (lot != null) {
+            for (var mended : shares.mended(lot, Identity.pinned(old, changed)).entrySet()) {
+                Batches.supersede(store.connection(), mended.getKey().entry(), next, why);
+                store.insert(next++, mended.getValue());
+            }
+            if (!(old instanceof TvSet)) {
+                references.unitsOf(lot).forEach(s -> touched.add(s.fact().unit()));
+            }
+        }
+        for (UnitId unit : touched) {
+            requirePossible(unit);
+        }
+    }
+
+    private void requirePossible(UnitId unit) throws SQLException {
+        Optional<SetEvents> events = SetEvents.of(unit, store);
+        if (events.isEmpty()) {
+            return;
+        }
+        SetEvents.Clash clash = events.get().clash();
+        if (clash != null) {
+            String when = " (entry " + clash.event().entry() + ")";
+            throw new Refused("the " + describe(clash.event().fact())
+                    + (clash.event().entry() < first ? when : "") + " "
+                    + clash.why().words() + arrivalNote(clash, events.get()));
+        }
+    }
+
+    private static String arrivalNote(SetEvents.Clash clash, SetEvents events) {
+        return switch (clash.why()) {
+            case ATTEMPT_BEFORE_ARRIVAL, EXIT_BEFORE_ARRIVAL -> ", " + events.firstDay();
+            default -> "";
+        };
+    }
+
+    private void requireNothingRests(long entry, Fact undone) throws SQLException {
+        List<String> names = new ArrayList<>();
+        for (Stored<? extends Fact> later : references.restingOn(undone)) {
+            names.add("entry " + later.entry() + " (" + describe(later.fact()) + ")");
+        }
+        UnitId unit = References.setOf(undone);
+        if (names.isEmpty() && unit != null) {
+            Optional<SetEvents> events = SetEvents.of(unit, store);
+            for (SetEvents.Clash clash : events.isPresent() ? events.get().clashes() : List.<SetEvents.Clash>of()) {
+                names.add("entry " + clash.event().entry() + " ("
+                        + describe(clash.event().fact()) + ")");
+            }
+        }
+        if (!names.isEmpty()) {
+            int shown = Math.min(names.size(), 10);
+            String more = names.size() > shown ? " and " + (names.size() - shown) + " more" : "";
+            throw new Refused("entry " + entry + " cannot be undone: later entries rest on it: "
+                    + String.join(", ", names.subList(0, shown)) + more + "; undo those first");
+        }
+    }
+}
