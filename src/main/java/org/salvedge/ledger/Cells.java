@@ -57,7 +57,7 @@ final class Cells {
             }
         }
         crc.reset();
-        crc.update(out.array(), 0, out.position());
+        crc.update(out.flip());
         return (int) crc.getValue();
     }
 
