@@ -1,30 +1,21 @@
 package org.salvedge.ledger;
 
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import org.jspecify.annotations.Nullable;
 
 /** Work on a second connection in a second thread: SQLite allows any number of readers. */
 final class Beside implements AutoCloseable {
-    interface Reading {
-        void on(Connection connection) throws SQLException;
-    }
+    private final FutureTask<Boolean> task;
 
-    private final FutureTask<@Nullable Void> task;
-
-    private Beside(FutureTask<@Nullable Void> task) {
+    private Beside(FutureTask<Boolean> task) {
         this.task = task;
     }
 
-    static Beside start(Database database, Reading reading) {
-        FutureTask<@Nullable Void> task = new FutureTask<>(() -> {
+    static Beside start(Database database, Database.Step reading) {
+        FutureTask<Boolean> task = new FutureTask<>(() -> {
             try (Database other = database.again()) {
-                return other.read(connection -> {
-                    reading.on(connection);
-                    return null;
-                });
+                other.doRead(reading);
+                return true;
             }
         });
         Thread thread = new Thread(task, "ledger reader");

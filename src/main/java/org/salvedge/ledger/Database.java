@@ -83,6 +83,24 @@ final class Database implements AutoCloseable {
         }
     }
 
+    interface Step {
+        void in(Connection connection) throws SQLException;
+    }
+
+    void doRead(Step step) {
+        read(connection -> {
+            step.in(connection);
+            return true;
+        });
+    }
+
+    void doWrite(Step step) {
+        write(connection -> {
+            step.in(connection);
+            return true;
+        });
+    }
+
     /** Reads within one transaction, so that all of it is of one moment. */
     <T extends @Nullable Object> T read(Work<T> work) {
         return transact("BEGIN", work);

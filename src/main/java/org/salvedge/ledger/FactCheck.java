@@ -34,7 +34,8 @@ record FactCheck(LocalDate today, Currency book, Codes codes) {
         } else if (value instanceof LocalDateTime time) {
             checkDay(column, time.toLocalDate());
         } else if (value instanceof Money money) {
-            Currency wanted = fact instanceof Lot lot ? lot.currency() : column == Tables.UNITS.asking ? null : book;
+            Currency wanted =
+                    fact instanceof Lot lot ? lot.currency() : column.equals(Tables.UNITS.asking) ? null : book;
             checkMoney(money, wanted);
         } else if (value instanceof Quantity quantity) {
             checkSize(quantity.millionths());
@@ -47,7 +48,7 @@ record FactCheck(LocalDate today, Currency book, Codes codes) {
         } else if (value instanceof Claim) {
             checkCode(value, codes.claims().keySet());
         }
-        if (fact instanceof Lot lot && column == Tables.LOTS.currency) {
+        if (fact instanceof Lot lot && column.equals(Tables.LOTS.currency)) {
             checkRate(lot.currency(), lot.rate(), book);
         }
     }
@@ -56,7 +57,7 @@ record FactCheck(LocalDate today, Currency book, Codes codes) {
         if (day.toEpochDay() < Types.FIRST_DAY || day.toEpochDay() > Types.LAST_DAY) {
             throw new BadCell(day + " is not a date that can be kept", "Check the year.");
         }
-        if (column != Tables.UNITS.expectedOn && day.isAfter(today)) {
+        if (!column.equals(Tables.UNITS.expectedOn) && day.isAfter(today)) {
             throw future(day, today);
         }
     }

@@ -43,10 +43,7 @@ public final class Ledger implements AutoCloseable {
             throw new Refused("there is a ledger already: " + file);
         }
         return opened(Database.forWriting(file, true), settings, clock, database -> {
-            database.write(c -> {
-                Schema.create(c, settings.currency());
-                return null;
-            });
+            database.doWrite(c -> Schema.create(c, settings.currency()));
         });
     }
 
@@ -59,10 +56,7 @@ public final class Ledger implements AutoCloseable {
                 return Schema.isOld(c);
             });
             if (old) {
-                database.write(c -> {
-                    Schema.upgrade(c);
-                    return null;
-                });
+                database.doWrite(Schema::upgrade);
             }
         });
     }
@@ -74,10 +68,7 @@ public final class Ledger implements AutoCloseable {
                 Database.forReading(file),
                 settings,
                 null,
-                database -> database.read(c -> {
-                    Schema.check(c, settings.currency());
-                    return null;
-                }));
+                database -> database.doRead(c -> Schema.check(c, settings.currency())));
     }
 
     private interface Step {

@@ -88,7 +88,9 @@ final class Schema {
             }
             List<String> all = new ArrayList<>();
             StringBuilder one = new StringBuilder();
-            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList()) {
                 if (line.isBlank() || line.startsWith("--")) {
                     continue;
                 }

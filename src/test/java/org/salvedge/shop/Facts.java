@@ -2,6 +2,7 @@ package org.salvedge.shop;
 
 import java.time.LocalDate;
 import java.util.Currency;
+import org.jspecify.annotations.Nullable;
 
 /** Ordinary facts for tests, in euros: set only what the test is about. */
 public final class Facts {
@@ -49,7 +50,8 @@ public final class Facts {
     }
 
     /** @param passed null = no retest */
-    public static Attempt attempt(int number, String unit, String time, Fault fault, Fix fix, Boolean passed) {
+    public static Attempt attempt(
+            int number, String unit, String time, Fault fault, Fix fix, @Nullable Boolean passed) {
         return new Attempt(
                 number,
                 new UnitId(unit),
@@ -74,7 +76,7 @@ public final class Facts {
         return exit(unit, day, 1, kind, gross, null);
     }
 
-    public static Exit exit(String unit, String day, int seq, ExitKind kind, String gross, Boolean gone) {
+    public static Exit exit(String unit, String day, int seq, ExitKind kind, String gross, @Nullable Boolean gone) {
         return new Exit(
                 new UnitId(unit),
                 day(day),
