@@ -9,7 +9,7 @@ package org.salvedge.worth.study;
  * @param spoiled from the supplier that turned bad
  * @param known share of its sets whose model the history has
  * @param extra counted in its world only
- * @param lots in the history
+ * @param sets on the manifest
  */
 record Judged(
         World world,
@@ -21,7 +21,7 @@ record Judged(
         boolean spoiled,
         double known,
         boolean extra,
-        int lots) {
+        int sets) {
     boolean within(double share) {
         return outcome >= said.quantile((1 - share) / 2) && outcome <= said.quantile((1 + share) / 2);
     }

@@ -78,21 +78,14 @@ final class Study {
                     truth.mean(), LEAST_ASKING_A_SET * lot.offer().sets().size());
             double asking = worth * prices.between(0.8, 1.2);
             fitted.forEach((name, f) -> judged.computeIfAbsent(name, k -> new ArrayList<>())
-                    .add(judge(plan, seed, shop, lot, f.forecast(lot.offer()), truth, asking)));
-            judged.computeIfAbsent("oracle", k -> new ArrayList<>())
-                    .add(judge(plan, seed, shop, lot, truth, truth, asking));
+                    .add(judge(plan, seed, lot, f.forecast(lot.offer()), truth, asking)));
+            judged.computeIfAbsent("oracle", k -> new ArrayList<>()).add(judge(plan, seed, lot, truth, truth, asking));
         }
         return judged;
     }
 
     private static Judged judge(
-            Plan plan,
-            long seed,
-            InventedShop shop,
-            InventedShop.Candidate lot,
-            Forecast said,
-            Forecast truth,
-            double asking) {
+            Plan plan, long seed, InventedShop.Candidate lot, Forecast said, Forecast truth, double asking) {
         return new Judged(
                 plan.world(),
                 seed,
@@ -103,6 +96,6 @@ final class Study {
                 lot.spoiled(),
                 lot.known(),
                 plan.extra(),
-                shop.snapshot().history().lots());
+                lot.offer().sets().size());
     }
 }

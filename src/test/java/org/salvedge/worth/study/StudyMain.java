@@ -3,6 +3,7 @@ package org.salvedge.worth.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Prints the study's table. Arguments: {@code shops=12 lots=10 draws=2000 seed=1000 threads=2 worlds=STEADY,BAD}, each with that
@@ -24,7 +25,9 @@ final class StudyMain {
             plans.add(new Study.Plan(world, seed, shops, lots, draws, false));
         }
         Study study = new Study(forecasters(), (int) number(args, "threads", 2));
-        System.out.print(StudyTable.markdown(study.run(plans)));
+        Map<String, List<Judged>> judged = study.run(plans);
+        System.out.print(StudyTable.markdown(judged));
+        System.out.print("\n" + Diagnosis.markdown(judged.getOrDefault("salvedge", List.of())));
     }
 
     static List<Forecaster> forecasters() {

@@ -23,6 +23,9 @@ final class StudyTable {
         worlds.sort(Comparator.comparingDouble(
                 (World w) -> -Scores.of(in(judged, first, w)).crps().value()));
         StringBuilder out = new StringBuilder();
+        out.append(
+                "Worst world: **%s**; the worlds below stand in order, the worst score of %s over the oracle's first.\n"
+                        .formatted(worlds.get(0).title(), first));
         for (World world : worlds) {
             out.append("\n**%s**: %s %d shops.\n\n"
                     .formatted(world.title(), world.description(), shops(in(judged, first, world))));

@@ -1,0 +1,101 @@
+package org.salvedge.worth.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The study on the seeds set aside for it. Its page is left in {@code target/study.md}; the one in the documentation is a copy.
+ * Nobody tunes on these seeds: look at others with {@link StudyMain}.
+ */
+@Tag("study")
+class FinalStudyTest {
+    private static final int SHOPS = 24;
+    private static final int MORE_BAD_SHOPS = 36;
+    private static final int LOTS = 10;
+    private static final int DRAWS = 2_500;
+
+    private static Map<String, List<Judged>> judged = Map.of();
+
+    @BeforeAll
+    static void study() throws IOException {
+        List<Study.Plan> plans = new ArrayList<>();
+        for (World world : World.values()) {
+            plans.add(new Study.Plan(world, Study.FINAL_SEED, SHOPS, LOTS, DRAWS, false));
+        }
+        plans.add(new Study.Plan(World.BAD, Study.FINAL_SEED + SHOPS, MORE_BAD_SHOPS, LOTS, DRAWS, true));
+        judged = new Study(StudyMain.forecasters(), 2).run(plans);
+        Files.writeString(Path.of("target", "study.md"), StudyReport.markdown(plans, judged));
+    }
+
+    private static Scores overAll(String name) {
+        return Scores.of(judged.getOrDefault(name, List.of()).stream()
+                .filter(lot -> !lot.extra())
+                .toList());
+    }
+
+    private static Scores inTheBadWorld(String name) {
+        return Scores.of(judged.getOrDefault(name, List.of()).stream()
+                .filter(lot -> lot.world() == World.BAD)
+                .toList());
+    }
+
+    @Test
+    void theOracleKeepsItsWord() {
+        assertThat(overAll("oracle").in80().value()).isBetween(0.77, 0.83);
+        assertThat(overAll("oracle").in90().value()).isBetween(0.875, 0.925);
+    }
+
+    @Test
+    void intervalsHoldAsOftenAsTheySay() {
+        assertThat(overAll("salvedge").in80().value()).isBetween(0.75, 0.86);
+        assertThat(overAll("salvedge").in90().value()).isBetween(0.86, 0.95);
+    }
+
+    @Test
+    void andNotByBeingWide() {
+        assertThat(overAll("salvedge").width().value()).isLessThanOrEqualTo(1.4);
+    }
+
+    @Test
+    void theScoreIsFarBetterThanThePlainAverages() {
+        assertThat(overAll("salvedge").crps().value())
+                .isLessThanOrEqualTo(0.42 * overAll("plain average").crps().value());
+    }
+
+    @Test
+    void theMeanIsRightWithinATenth() {
+        assertThat(overAll("salvedge").bias().value()).isBetween(-0.1, 0.1);
+    }
+
+    @Test
+    void decisionsMissAThirdOfWhatThePlainAverageMisses() {
+        assertThat(overAll("salvedge").missed().value())
+                .isLessThanOrEqualTo(overAll("plain average").missed().value() / 3);
+    }
+
+    @Test
+    void theHighestBidKeepsItsPromise() {
+        assertThat(overAll("salvedge").promise().value()).isBetween(0.75, 0.87);
+    }
+
+    @Test
+    void theChanceOfLossIsNearlyAsGoodAsTheOracles() {
+        assertThat(overAll("salvedge").brier().value()).isLessThanOrEqualTo(0.05);
+    }
+
+    @Test
+    void itHoldsWherePricesFallFastAndASupplierTurnsBad() {
+        assertThat(inTheBadWorld("salvedge").in80().value()).isGreaterThanOrEqualTo(0.74);
+        assertThat(inTheBadWorld("salvedge").missed().value())
+                .isLessThanOrEqualTo(inTheBadWorld("plain average").missed().value() / 2);
+    }
+}
