@@ -10,6 +10,9 @@ import java.util.function.Predicate;
 final class Diagnosis {
     private static final int BINS = 10;
 
+    /** Width of the central 80 % of a normal law, in standard deviations. */
+    private static final double TEN_TO_NINETY = 2.563;
+
     private Diagnosis() {}
 
     static String markdown(List<Judged> lots) {
@@ -17,7 +20,7 @@ final class Diagnosis {
         for (World world : World.values()) {
             groups.put(world.title(), lot -> lot.world() == world);
             if (world.knobs().badSupplier()) {
-                groups.put("- its bad supplier", lot -> lot.world() == world && lot.spoiled());
+                groups.put("- its bad supplier, " + world.title(), lot -> lot.world() == world && lot.spoiled());
                 groups.put("- its others, " + world.title(), lot -> lot.world() == world && !lot.spoiled());
             }
         }
@@ -33,12 +36,12 @@ final class Diagnosis {
                 lot -> lot.truth().mean() >= 20 * lot.sets() && lot.truth().mean() < 45 * lot.sets());
         groups.put("from 45 a set", lot -> lot.truth().mean() >= 45 * lot.sets());
         StringBuilder out = new StringBuilder(
-                "| lots | n | in 80 % | below it | above it | width | CRPS | bias % | missed % | error of the mean, % rms |\n"
-                        + "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
+                "| lots | n | in 80 % | below it | above it | width | CRPS | bias % | missed % | error of the mean, % rms | of it common to a shop | width needed |\n"
+                        + "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
         groups.forEach((name, group) -> {
             List<Judged> some = lots.stream().filter(group).toList();
             if (!some.isEmpty()) {
-                row(out, name.startsWith("- its others") ? "- its others" : name, some);
+                row(out, name, some);
             }
         });
         return out.append(histogram(lots)).toString();
@@ -57,7 +60,7 @@ final class Diagnosis {
                 .value();
         out.append(String.format(
                 Locale.ROOT,
-                "| %s | %d | %.0f (%.1f) | %.0f | %.0f | %.2f | %.2f (%.2f) | %.0f (%.0f) | %.0f (%.0f) | %.0f |%n",
+                "| %s | %d | %.0f (%.1f) | %.0f | %.0f | %.2f | %.2f (%.2f) | %.0f (%.0f) | %.0f (%.0f) | %.0f | %.0f | %.2f |%n",
                 name,
                 lots.size(),
                 100 * s.in80().value(),
@@ -71,7 +74,38 @@ final class Diagnosis {
                 100 * s.bias().error(),
                 100 * s.missed().value(),
                 100 * s.missed().error(),
-                100 * Math.sqrt(squares)));
+                100 * Math.sqrt(squares),
+                100 * Math.sqrt(common(lots)),
+                widthNeeded(lots)));
+    }
+
+    /** Squared relative error of the shops' summed means, each shop weighing as its lots do. */
+    private static double common(List<Judged> lots) {
+        Map<String, double[]> shops = new LinkedHashMap<>();
+        for (Judged lot : lots) {
+            double[] sums = shops.computeIfAbsent(lot.world() + "/" + lot.shop(), k -> new double[3]);
+            sums[0] += lot.said().mean() - lot.truth().mean();
+            sums[1] += Math.pow(lot.truth().mean(), 2);
+            sums[2]++;
+        }
+        double top = 0;
+        double bottom = 0;
+        for (double[] sums : shops.values()) {
+            top += sums[0] * sums[0] / sums[2];
+            bottom += sums[1];
+        }
+        return top / bottom;
+    }
+
+    /** Width that the oracle's would have with the errors of the mean added to it, over the oracle's. */
+    private static double widthNeeded(List<Judged> lots) {
+        double oracle = 0;
+        double errors = 0;
+        for (Judged lot : lots) {
+            oracle += Math.pow(lot.width(lot.truth()), 2);
+            errors += Math.pow(TEN_TO_NINETY * (lot.said().mean() - lot.truth().mean()), 2);
+        }
+        return Math.sqrt(1 + errors / oracle);
     }
 
     /** Shares of outcomes by the chance that was given to less; all alike when the forecaster is calibrated. */
