@@ -30,7 +30,7 @@ final class CellText {
             return "";
         }
         return switch (kind) {
-            case TEXT -> Visible.text(text(value), screen);
+            case TEXT, KEY -> Visible.text(text(value), screen);
             case COUNT -> Digits.grouped(((Number) value).longValue());
             case MONEY -> {
                 Money money = (Money) value;
@@ -42,6 +42,7 @@ final class CellText {
             }
             case MONEY_EACH -> number(value, Math.max(0, moneyDigits - 1));
             case RATIO -> number(value, RATIO_DECIMALS);
+            case INTERVAL -> interval((Estimate) value);
             case MINUTES -> number(value, 0);
             case NUMBER -> plain(value);
             case DATE ->
@@ -64,13 +65,14 @@ final class CellText {
     }
 
     private static String number(Object value, int decimals) {
-        if (value instanceof Estimate e) {
-            return Double.isNaN(e.value())
-                    ? ""
-                    : Digits.grouped(e.value(), decimals) + " (" + Digits.grouped(e.low(), decimals) + "-"
-                            + Digits.grouped(e.high(), decimals) + ")";
-        }
         return Digits.grouped(((Number) value).doubleValue(), decimals);
+    }
+
+    private static String interval(Estimate e) {
+        return Double.isNaN(e.value())
+                ? ""
+                : Digits.grouped(e.value(), RATIO_DECIMALS) + " (" + Digits.grouped(e.low(), RATIO_DECIMALS) + "-"
+                        + Digits.grouped(e.high(), RATIO_DECIMALS) + ")";
     }
 
     private static String plain(Object value) {

@@ -4,11 +4,11 @@ package org.salvedge.report;
  * A column of a {@link Table}.
  *
  * @param key name in CSV and JSON
- * @param heading name on the screen, unit included
+ * @param heading name on the screen, unit included; a line feed breaks it
  * @param where the screen, the data formats, or both
- * @param droppable left out where the screen is too narrow, the last first
+ * @param spare 0 = always shown; else left out where the screen is too narrow, greater numbers first
  */
-public record Column(String key, String heading, Kind kind, Where where, boolean droppable) {
+public record Column(String key, String heading, Kind kind, Where where, int spare) {
     /** Where a column is shown. */
     public enum Where {
         EVERYWHERE,
@@ -19,20 +19,25 @@ public record Column(String key, String heading, Kind kind, Where where, boolean
     }
 
     public static Column of(String key, String heading, Kind kind) {
-        return new Column(key, heading, kind, Where.EVERYWHERE, false);
+        return new Column(key, heading, kind, Where.EVERYWHERE, 0);
     }
 
     public static Column data(String key, Kind kind) {
-        return new Column(key, key, kind, Where.DATA, false);
+        return new Column(key, key, kind, Where.DATA, 0);
     }
 
     public static Column screen(String heading, Kind kind) {
-        return new Column(heading, heading, kind, Where.SCREEN, false);
+        return new Column(heading, heading, kind, Where.SCREEN, 0);
     }
 
     /** The same, left out where the screen is too narrow. */
     public Column asDroppable() {
-        return new Column(key, heading, kind, where, true);
+        return asDroppable(1);
+    }
+
+    /** The same, left out where the screen is too narrow, after those with a greater number. */
+    public Column asDroppable(int rank) {
+        return new Column(key, heading, kind, where, rank);
     }
 
     boolean onScreen() {

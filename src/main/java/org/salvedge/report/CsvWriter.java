@@ -31,7 +31,7 @@ public final class CsvWriter {
                 Column column = columns.get(c);
                 if (column.inData()) {
                     printer.print(column.key());
-                    if (isEstimate(table, c)) {
+                    if (columns.get(c).kind() == Kind.INTERVAL) {
                         printer.print(column.key() + "_low");
                         printer.print(column.key() + "_high");
                     }
@@ -41,7 +41,7 @@ public final class CsvWriter {
             for (List<@Nullable Object> row : table.rows()) {
                 for (int c = 0; c < columns.size(); c++) {
                     if (columns.get(c).inData()) {
-                        print(printer, columns.get(c).kind(), row.get(c), isEstimate(table, c));
+                        print(printer, columns.get(c).kind(), row.get(c));
                     }
                 }
                 printer.println();
@@ -51,14 +51,9 @@ public final class CsvWriter {
         }
     }
 
-    static boolean isEstimate(Table table, int column) {
-        return table.rows().stream().anyMatch(row -> row.get(column) instanceof Estimate);
-    }
-
-    private static void print(CSVPrinter printer, Kind kind, @Nullable Object value, boolean estimate)
-            throws IOException {
-        if (estimate) {
-            Estimate e = value instanceof Estimate given ? given : Estimate.UNDEFINED;
+    private static void print(CSVPrinter printer, Kind kind, @Nullable Object value) throws IOException {
+        if (kind == Kind.INTERVAL) {
+            Estimate e = value == null ? Estimate.UNDEFINED : (Estimate) value;
             printer.print(number(e.value()));
             printer.print(number(e.low()));
             printer.print(number(e.high()));
@@ -77,7 +72,7 @@ public final class CsvWriter {
         if (value instanceof Quantity || value instanceof Number || value instanceof Boolean) {
             return value instanceof BigDecimal decimal ? decimal.toPlainString() : value.toString();
         }
-        return kind == Kind.TEXT ? harmless(CellText.text(value)) : value.toString();
+        return kind.isText() ? harmless(CellText.text(value)) : value.toString();
     }
 
     private static String number(double value) {

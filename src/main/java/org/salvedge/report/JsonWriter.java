@@ -106,17 +106,18 @@ public final class JsonWriter {
     }
 
     private static void rows(JsonGenerator json, Table table) throws IOException {
-        boolean[] estimate = new boolean[table.columns().size()];
-        for (int c = 0; c < estimate.length; c++) {
-            estimate[c] = CsvWriter.isEstimate(table, c);
-        }
         json.writeStartArray();
         for (List<@Nullable Object> row : table.rows()) {
             json.writeStartObject();
-            for (int c = 0; c < estimate.length; c++) {
+            for (int c = 0; c < row.size(); c++) {
                 Column column = table.columns().get(c);
-                if (column.inData()) {
-                    field(json, column.key(), row.get(c), estimate[c]);
+                if (column.inData() && column.kind() == Kind.INTERVAL) {
+                    Estimate e = row.get(c) instanceof Estimate given ? given : Estimate.UNDEFINED;
+                    field(json, column.key(), e.value());
+                    field(json, column.key() + "_low", e.low());
+                    field(json, column.key() + "_high", e.high());
+                } else if (column.inData()) {
+                    field(json, column.key(), row.get(c));
                 }
             }
             json.writeEndObject();
@@ -124,17 +125,9 @@ public final class JsonWriter {
         json.writeEndArray();
     }
 
-    private static void field(JsonGenerator json, String key, @Nullable Object value, boolean estimate)
-            throws IOException {
-        if (estimate) {
-            Estimate e = value instanceof Estimate given ? given : Estimate.UNDEFINED;
-            field(json, key, e.value(), false);
-            field(json, key + "_low", e.low(), false);
-            field(json, key + "_high", e.high(), false);
-        } else {
-            json.writeFieldName(key);
-            single(json, value);
-        }
+    private static void field(JsonGenerator json, String key, @Nullable Object value) throws IOException {
+        json.writeFieldName(key);
+        single(json, value);
     }
 
     /** Escapes what {@link Visible} would hide. */

@@ -4,6 +4,8 @@ package org.salvedge.report;
 public enum Kind {
     /** Text or a code: a {@code String}, anything {@link org.salvedge.shop.Coded}, a {@code UnitId} or {@code LotId}. */
     TEXT,
+    /** As {@link #TEXT}, but what a row is known by: on a narrow screen other columns go before it is cut. */
+    KEY,
     /** A whole number: {@code Integer} or {@code Long}. Thousands grouped on the screen. */
     COUNT,
     /** An exact amount, {@code Money}, with all its digits. */
@@ -12,9 +14,11 @@ public enum Kind {
     MONEY_TOTAL,
     /** An average amount in units of the currency, unrounded: {@code Double}; one digit less than the currency's on the screen. */
     MONEY_EACH,
-    /** A fraction: {@code Double} or {@link Estimate}; two digits on the screen. */
+    /** A fraction: {@code Double}; two digits on the screen. */
     RATIO,
-    /** Minutes: {@code Double} or {@link Estimate}; whole on the screen. */
+    /** A fraction with its interval: {@link Estimate}. */
+    INTERVAL,
+    /** Minutes: {@code Double}; whole on the screen. */
     MINUTES,
     /** Any other number: {@code Double}, {@code BigDecimal} or {@code Quantity}; up to two digits on the screen. */
     NUMBER,
@@ -26,6 +30,10 @@ public enum Kind {
     BAR;
 
     boolean right() {
-        return this != TEXT && this != DATE && this != YES_NO && this != BAR;
+        return !isText() && this != DATE && this != YES_NO && this != BAR;
+    }
+
+    boolean isText() {
+        return this == TEXT || this == KEY;
     }
 }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Tables for a terminal: aligned, numbers to the right, within the screen's width. Where a table is too wide, text is cut first
- * (down to a readable stump), then droppable columns are left out from the right and named below.
+ * (down to a readable stump), then columns that can be spared are left out and named below, then keys are cut.
  */
 public final class TablePrinter {
     private static final String GAP = "  ";
@@ -70,7 +70,9 @@ public final class TablePrinter {
     private int[] widths(Table table, List<Integer> shown, List<String[]> texts) {
         int[] width = new int[table.columns().size()];
         for (int c : shown) {
-            width[c] = DisplayWidth.of(Visible.text(table.columns().get(c).heading(), screen));
+            for (String line : heading(table.columns().get(c))) {
+                width[c] = Math.max(width[c], DisplayWidth.of(line));
+            }
             for (String[] row : texts) {
                 width[c] = Math.max(width[c], DisplayWidth.of(row[c]));
             }
@@ -78,25 +80,37 @@ public final class TablePrinter {
         return width;
     }
 
-    /** Narrows text, then takes columns out; returns the headings of those. */
+    /** Narrows text, takes columns out, narrows keys; returns the headings of the columns taken out. */
     private List<String> fit(Table table, List<Integer> shown, int[] width) {
-        List<String> left = new ArrayList<>();
-        shrink(table, shown, width);
-        for (int i = shown.size() - 1; i > 0 && total(shown, width) > screen.width(); i--) {
-            Column column = table.columns().get(shown.get(i));
-            if (column.droppable()) {
-                shown.remove(i);
-                left.add(0, Visible.text(column.heading(), screen));
+        List<Integer> left = new ArrayList<>();
+        shrink(table, shown, width, Kind.TEXT);
+        while (total(shown, width) > screen.width()) {
+            int spare = -1;
+            for (int c : shown) {
+                int rank = table.columns().get(c).spare();
+                if (rank > 0 && (spare < 0 || rank >= table.columns().get(spare).spare())) {
+                    spare = c;
+                }
             }
+            if (spare < 0) {
+                break;
+            }
+            shown.remove((Integer) spare);
+            left.add(spare);
         }
-        return left;
+        shrink(table, shown, width, Kind.KEY);
+        return left.stream().sorted().map(c -> oneLine(table.columns().get(c))).toList();
     }
 
-    private void shrink(Table table, List<Integer> shown, int[] width) {
+    private String oneLine(Column column) {
+        return Visible.text(column.heading().replace("\n/", "/").replace('\n', ' '), screen);
+    }
+
+    private void shrink(Table table, List<Integer> shown, int[] width, Kind kind) {
         while (total(shown, width) > screen.width()) {
             int widest = -1;
             for (int c : shown) {
-                boolean text = table.columns().get(c).kind() == Kind.TEXT;
+                boolean text = table.columns().get(c).kind() == kind;
                 if (text && width[c] > SHORTEST_TEXT && (widest < 0 || width[c] > width[widest])) {
                     widest = c;
                 }
@@ -116,15 +130,28 @@ public final class TablePrinter {
         return total;
     }
 
+    private List<String> heading(Column column) {
+        return column.heading().lines().map(line -> Visible.text(line, screen)).toList();
+    }
+
+    /** Headings of fewer lines stand low. */
     private void heading(StringBuilder out, Table table, List<Integer> shown, int[] width) {
-        String[] headings = new String[width.length];
-        for (int c : shown) {
-            headings[c] = Visible.text(table.columns().get(c).heading(), screen);
-        }
-        out.append(screen.colour() ? BOLD : "");
-        row(out, table, shown, width, headings);
-        if (screen.colour()) {
-            out.insert(out.length() - 1, PLAIN);
+        int lines = shown.stream()
+                .mapToInt(c -> heading(table.columns().get(c)).size())
+                .max()
+                .orElse(0);
+        for (int i = 0; i < lines; i++) {
+            String[] texts = new String[width.length];
+            for (int c : shown) {
+                List<String> heading = heading(table.columns().get(c));
+                int line = i - (lines - heading.size());
+                texts[c] = line < 0 ? "" : heading.get(line);
+            }
+            out.append(screen.colour() ? BOLD : "");
+            row(out, table, shown, width, texts);
+            if (screen.colour()) {
+                out.insert(out.length() - 1, PLAIN);
+            }
         }
     }
 

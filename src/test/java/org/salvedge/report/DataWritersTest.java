@@ -27,7 +27,7 @@ class DataWritersTest {
         return Table.of(
                         Column.of("model", "model", Kind.TEXT),
                         Column.of("sets", "sets", Kind.COUNT),
-                        Column.of("yield", "yield", Kind.RATIO),
+                        Column.of("yield", "yield", Kind.INTERVAL),
                         Column.of("margin_total", "margin", Kind.MONEY_TOTAL),
                         Column.screen("only here", Kind.BAR),
                         Column.of("on", "on", Kind.DATE),

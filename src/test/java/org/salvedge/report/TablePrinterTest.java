@@ -14,7 +14,7 @@ class TablePrinterTest {
         return Table.of(
                         Column.of("family", "", Kind.TEXT),
                         Column.of("sets", "sets", Kind.COUNT),
-                        Column.of("yield", "yield", Kind.RATIO),
+                        Column.of("yield", "yield", Kind.INTERVAL),
                         Column.of("minutes", "min/fix", Kind.MINUTES),
                         Column.of("margin_total", "margin", Kind.MONEY_TOTAL),
                         Column.of("margin_per_set", "/set", Kind.MONEY_EACH).asDroppable(),
@@ -94,5 +94,29 @@ class TablePrinterTest {
         assertThat(Shapes.spark(values, Screen.ascii())).isEqualTo("_. +@");
         assertThat(Shapes.bar(0.55, 4, Screen.plain())).isEqualTo("██▎");
         assertThat(Shapes.bar(0.55, 4, Screen.ascii())).isEqualTo("##");
+    }
+
+    @Test
+    void whatCanBeSparedGoesBeforeKeysAreCut() {
+        Table table = Table.of(
+                        Column.of("family", "family", Kind.KEY),
+                        Column.of("a", "min\n/fix", Kind.MINUTES).asDroppable(1),
+                        Column.of("b", "first\npass", Kind.COUNT).asDroppable(2),
+                        Column.of("c", "sets", Kind.COUNT))
+                .row("A family with quite a long name indeed", 1.0, 2, 3)
+                .build();
+        assertThat(new TablePrinter(new Screen(52, true, false), null).print(table))
+                .isEqualTo("""
+                                                         min
+                family                                  /fix  sets
+                A family with quite a long name indeed     1     3
+                too wide to show: first pass
+                """);
+        assertThat(new TablePrinter(new Screen(42, true, false), null).print(table))
+                .isEqualTo("""
+                family                                sets
+                A family with quite a long name ind…     3
+                too wide to show: min/fix, first pass
+                """);
     }
 }
