@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Trials and successes of each node in each lot, in order of lots; a node occurs once a lot. */
 final class LotTotals {
+    private static final int SMALL = 63;
+    private static final int TABLE = 1 << 21;
+
     private final int[] lot;
     private final int[] node;
     private final int[] successes;
@@ -20,6 +23,7 @@ final class LotTotals {
     /** From rows in any order; a node may occur several times in a lot. */
     static LotTotals of(int nodes, int[] node, int[] lot, int[] successes, int[] trials) {
         int lots = 0;
+        boolean ordered = true;
         for (int i = 0; i < node.length; i++) {
             if (node[i] < 0 || node[i] >= nodes) {
                 throw new IllegalArgumentException("row " + i + ": cell " + node[i] + " of " + nodes);
@@ -30,33 +34,38 @@ final class LotTotals {
             if (successes[i] < 0 || successes[i] > trials[i]) {
                 throw new IllegalArgumentException("row " + i + ": " + successes[i] + " saved of " + trials[i]);
             }
+            ordered &= i == 0 || lot[i] >= lot[i - 1];
             lots = Math.max(lots, lot[i] + 1);
         }
-        int[] order = CountingSort.order(lot, lots);
-        int n = node.length;
-        int[][] sorted = new int[4][n];
-        for (int k = 0; k < n; k++) {
-            int i = order[k];
-            sorted[0][k] = lot[i];
-            sorted[1][k] = node[i];
-            sorted[2][k] = successes[i];
-            sorted[3][k] = trials[i];
+        // Rows often come lot by lot, and may be a million: then they are not copied.
+        if (!ordered) {
+            int[] order = CountingSort.order(lot, lots);
+            return new LotTotals(
+                            sorted(lot, order), sorted(node, order), sorted(successes, order), sorted(trials, order))
+                    .collected(nodes, null);
         }
-        return new LotTotals(sorted[0], sorted[1], sorted[2], sorted[3]).mapped(nodes, null);
+        return new LotTotals(lot, node, successes, trials).collected(nodes, null);
+    }
+
+    private static int[] sorted(int[] values, int[] order) {
+        int[] sorted = new int[values.length];
+        for (int k = 0; k < sorted.length; k++) {
+            sorted[k] = values[order[k]];
+        }
+        return sorted;
     }
 
     /** The same trials under the nodes' parents. */
     LotTotals grouped(int parents, int[] parentOf) {
-        return mapped(parents, parentOf);
+        return collected(parents, parentOf);
     }
 
-    private LotTotals mapped(int nodes, int @Nullable [] to) {
-        int n = node.length;
-        int[][] out = new int[4][n];
+    private LotTotals collected(int nodes, int @Nullable [] to) {
+        int[][] out = new int[4][Math.min(node.length, 1024)];
         int[] place = new int[nodes];
         Arrays.fill(place, -1);
         int size = 0;
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < node.length; i++) {
             if (trials[i] == 0) {
                 continue;
             }
@@ -64,6 +73,9 @@ final class LotTotals {
             int at = place[target];
             // A place of an earlier lot is stale: lots come in order.
             if (at < 0 || out[0][at] != lot[i]) {
+                if (size == out[0].length) {
+                    resize(out, 2 * size);
+                }
                 at = size++;
                 place[target] = at;
                 out[0][at] = lot[i];
@@ -72,11 +84,14 @@ final class LotTotals {
             out[2][at] += successes[i];
             out[3][at] += trials[i];
         }
-        return new LotTotals(
-                Arrays.copyOf(out[0], size),
-                Arrays.copyOf(out[1], size),
-                Arrays.copyOf(out[2], size),
-                Arrays.copyOf(out[3], size));
+        resize(out, size);
+        return new LotTotals(out[0], out[1], out[2], out[3]);
+    }
+
+    private static void resize(int[][] columns, int size) {
+        for (int c = 0; c < columns.length; c++) {
+            columns[c] = Arrays.copyOf(columns[c], size);
+        }
     }
 
     /** Effective number of trials of each node when those of one lot share the correlation rho. */
@@ -88,39 +103,33 @@ final class LotTotals {
         return sum;
     }
 
-    /** The nodes' lots as samples of the nodes; lots of one size are summed, so the order of rows leaves no trace. */
+    /** The nodes' lots as samples of the nodes; small lots of one size are summed, which is most of them. */
     Spread spread(int nodes) {
-        int largest = 0;
-        for (int t : trials) {
-            largest = Math.max(largest, t);
-        }
-        // Stable: by size, then by node, keeps sizes in order within a node.
-        int[] sizeOrder = CountingSort.order(trials, largest + 1);
-        int[] nodesBySize = new int[node.length];
-        for (int k = 0; k < nodesBySize.length; k++) {
-            nodesBySize[k] = node[sizeOrder[k]];
-        }
-        int[] bySize = new int[node.length];
-        int[] both = CountingSort.order(nodesBySize, nodes);
-        for (int k = 0; k < both.length; k++) {
-            bySize[k] = sizeOrder[both[k]];
-        }
+        int width = Math.max(2, Math.min(SMALL + 1, TABLE / Math.max(1, nodes)));
+        int[] count = new int[nodes * width];
+        int[] sum = new int[nodes * width];
+        long[] squares = new long[nodes * width];
         Spread.Builder out = new Spread.Builder(nodes);
-        int k = 0;
-        while (k < bySize.length) {
-            int first = bySize[k];
-            long count = 0;
-            long sum = 0;
-            long squares = 0;
-            while (k < bySize.length && node[bySize[k]] == node[first] && trials[bySize[k]] == trials[first]) {
-                long y = successes[bySize[k]];
-                count++;
-                sum += y;
-                squares += y * y;
-                k++;
+        for (int i = 0; i < node.length; i++) {
+            int n = trials[i];
+            int y = successes[i];
+            if (n < width) {
+                int at = node[i] * width + n;
+                count[at]++;
+                sum[at] += y;
+                squares[at] += (long) y * y;
+            } else {
+                out.add(node[i], n, y / (double) n);
             }
-            double n = trials[first];
-            out.add(node[first], n, (double) count, sum / n, squares / (n * n));
+        }
+        for (int k = 0; k < nodes; k++) {
+            for (int n = 1; n < width; n++) {
+                int at = k * width + n;
+                if (count[at] > 0) {
+                    double size = n;
+                    out.add(k, size, count[at], sum[at] / size, squares[at] / (size * size));
+                }
+            }
         }
         return out.build();
     }

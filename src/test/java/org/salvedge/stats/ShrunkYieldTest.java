@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The rules a shrunk yield must keep, on invented shops whose truth is known. */
 class ShrunkYieldTest {
@@ -132,6 +133,36 @@ class ShrunkYieldTest {
         for (int c = 0; c < CELLS; c++) {
             assertThat(split.mean(c)).isCloseTo(straight.mean(c), within(1e-12));
             assertThat(split.low(c)).isCloseTo(straight.low(c), within(1e-12));
+        }
+    }
+
+    /** Small and odd shops: empty cells, one lot, one cell, all saved, all lost, cells of one set. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void everyShopGivesChancesInTheRightOrder(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int r = 0; r < 200; r++) {
+            int cells = 1 + random.nextInt(12);
+            int lots = 1 + random.nextInt(6);
+            int most = 1 + random.nextInt(60);
+            double chance = random.nextInt(3) / 2.0;
+            int[][] rows = new int[random.nextInt(40)][];
+            Arrays.setAll(rows, i -> {
+                int n = random.nextInt(most);
+                int k = 0;
+                for (int t = 0; t < n; t++) {
+                    k += random.nextDouble() < chance ? 1 : 0;
+                }
+                return new int[] {random.nextInt(cells), random.nextInt(lots), k, n};
+            });
+            int[] parent = random.ints(cells, 0, 3).toArray();
+            ShrunkYield y = one(cells, rows, random.nextBoolean() ? new int[0][] : new int[][] {parent});
+            for (int c = 0; c < cells; c++) {
+                assertThat(y.low(c)).isBetween(0.0, y.mean(c));
+                assertThat(y.high(c)).isBetween(y.mean(c), 1.0);
+                assertThat(y.mean(c)).isStrictlyBetween(0.0, 1.0);
+                assertThat(y.sd(c)).isGreaterThan(0);
+            }
         }
     }
 
