@@ -9,7 +9,7 @@ import java.util.List;
  * <p>Sources: O. O. Aalen and S. Johansen, "An empirical transition matrix for non-homogeneous Markov chains based on censored
  * observations", Scandinavian Journal of Statistics 5 (1978) 141-150; variance by the delta method: J. J. Gaynor et al., JASA 88
  * (1993) 400-409, in the form of E. Marubini and M. G. Valsecchi, "Analysing Survival Data from Clinical Trials and Observational
- * Studies" (1995), equation 10.12.
+ * Studies" (1995), chapter 10.
  */
 public final class CumulativeIncidence {
     private final List<Step> steps;

@@ -7,7 +7,7 @@ import org.apache.commons.statistics.distribution.GammaDistribution;
  *
  * <p>Sources: J. L. Fleiss, "Statistical Methods for Rates and Proportions", 2nd ed. (1981), chapter 14; M. P. Fay and E. J. Feuer,
  * "Confidence intervals for directly standardized rates: a method based on the gamma distribution", Statistics in Medicine 16
- * (1997) 791-801, equations 4 and 5.
+ * (1997) 791-801.
  *
  * @param crude all cases over all units
  * @param rate rates of the strata weighted by the standard

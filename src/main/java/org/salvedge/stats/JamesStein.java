@@ -3,8 +3,8 @@ package org.salvedge.stats;
 /**
  * Estimates of equal precision drawn towards their common mean.
  *
- * <p>Source: B. Efron and C. Morris, "Data analysis using Stein's estimator and its generalizations", JASA 70 (1975) 311-319,
- * equation 2.2: the share kept is 1 - (k-3) variance / (sum of squares about the mean), not below 0.
+ * <p>Source: B. Efron and C. Morris, "Data analysis using Stein's estimator and its generalizations", JASA 70 (1975) 311-319:
+ * the share kept is 1 - (k-3) variance / (sum of squares about the mean), not below 0.
  *
  * @param mean the common mean
  * @param kept share of each distance from the mean that is kept, 0 to 1

@@ -8,7 +8,7 @@ import java.util.Comparator;
  * Which items to take for the most value within two limits, as lots within cash and bench hours; and what one more unit of each
  * limit would be worth if items could be split.
  *
- * <p>Sources: S. Martello and P. Toth, "Knapsack Problems" (1990), chapters 2 and 9 (branch and bound); A. M. Geoffrion, "Lagrangean
+ * <p>Sources: S. Martello and P. Toth, "Knapsack Problems" (1990), chapter 2 (branch and bound); A. M. Geoffrion, "Lagrangean
  * relaxation for integer programming", Mathematical Programming Study 2 (1974) 82-114 (bounds by the multipliers of the linear
  * relaxation, which are its shadow prices).
  */

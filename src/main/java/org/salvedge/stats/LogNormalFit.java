@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * Maximum likelihood fit of a log-normal distribution, complete or censored on the right.
  *
- * <p>Source: W. Nelson, "Applied Life Data Analysis" (1982), chapter 8, section 3; J. F. Lawless, "Statistical Models and Methods
- * for Lifetime Data", 2nd ed. (2003), section 5.3. Newton's method on (mu, log sigma) with halved steps.
+ * <p>Source: W. Nelson, "Applied Life Data Analysis" (1982), chapter 8; J. F. Lawless, "Statistical Models and Methods
+ * for Lifetime Data", 2nd ed. (2003), chapter 5. Newton's method on (mu, log sigma) with halved steps.
  *
  * @param varianceMu large-sample variance of mu, from the observed information
  * @param covariance of mu and sigma

@@ -7,7 +7,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *
  * <p>Sources: C. E. Land, "An evaluation of approximate confidence interval estimation methods for lognormal means", Technometrics
  * 14 (1972) 145-158 (Cox's method); U. Olsson, "Confidence intervals for the mean of a log-normal distribution", Journal of
- * Statistics Education 13(1) (2005), equations 3 and 4 (modified: Student's t for the normal quantile).
+ * Statistics Education 13(1) (2005) (modified: Student's t for the normal quantile).
  *
  * @param n size of the sample, at least 2
  * @param logMean mean of the natural logarithms

@@ -6,7 +6,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * The log-rank test that two groups share one survival curve, with the hypergeometric variance.
  *
  * <p>Sources: N. Mantel, Cancer Chemotherapy Reports 50 (1966) 163-170; R. Peto and J. Peto, JRSS A 135 (1972) 185-207; as in
- * J. P. Klein and M. L. Moeschberger, "Survival Analysis", 2nd ed. (2003), equation 7.3.3.
+ * J. P. Klein and M. L. Moeschberger, "Survival Analysis", 2nd ed. (2003), section 7.3.
  *
  * @param observed events in the first group
  * @param expected events expected there if the groups are alike

@@ -6,7 +6,7 @@ package org.salvedge.stats;
  *
  * <p>Sources: B. P. Welford, "Note on a method for calculating corrected sums of squares and products", Technometrics 4 (1962)
  * 419-420; T. F. Chan, G. H. Golub and R. J. LeVeque, "Algorithms for computing the sample variance", The American Statistician
- * 37 (1983) 242-247, equation 1.5.
+ * 37 (1983) 242-247.
  *
  * @param squares sum of squared deviations from the mean
  */

@@ -11,7 +11,7 @@ import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
  *
  * <p>Sources: R. G. Newcombe, "Two-sided confidence intervals for the single proportion: comparison of seven methods",
  * Statistics in Medicine 17 (1998) 857-872, methods 3 to 6; L. D. Brown, T. T. Cai and A. DasGupta, "Interval estimation for a
- * binomial proportion", Statistical Science 16 (2001) 101-133, sections 3.1.1, 3.1.2 and 4.1.2.
+ * binomial proportion", Statistical Science 16 (2001) 101-133, sections 3 and 4, doi:10.1214/ss/1009213286.
  */
 public enum ProportionInterval {
     /** E. B. Wilson (1927): the score interval without continuity correction. */

@@ -6,8 +6,8 @@ import java.util.Arrays;
  * What makes one indifferent between a sure amount and paying for a look at a random prize: the z with E max(X - z, 0) = cost.
  * Open the box with the highest one first; stop when the best prize seen beats all that are left.
  *
- * <p>Source: M. L. Weitzman, "Optimal search for the best alternative", Econometrica 47 (1979) 641-654, equation 7 and the rule of
- * section 4 (without discounting).
+ * <p>Source: M. L. Weitzman, "Optimal search for the best alternative", Econometrica 47 (1979) 641-654 (here without
+ * discounting).
  */
 public final class ReservationValue {
     private ReservationValue() {}

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
  * Western Electric's zone rules. A rule fires at a point only if that point lies in the rule's zone itself; points on a line lie
  * inside it.
  *
- * <p>Sources: Western Electric Company, "Statistical Quality Control Handbook" (1956), pp. 23-28; C. W. Champ and W. H. Woodall,
+ * <p>Sources: Western Electric Company, "Statistical Quality Control Handbook" (1956); C. W. Champ and W. H. Woodall,
  * "Exact results for Shewhart control charts with supplementary runs rules", Technometrics 29 (1987) 393-399 (run lengths).
  */
 public enum RunRule {

@@ -18,7 +18,7 @@ public final class Scores {
     /**
      * Width of a forecast interval plus a penalty for what falls outside.
      *
-     * <p>Source: R. L. Winkler, JASA 67 (1972) 187-191; Gneiting and Raftery, JASA 102 (2007), equation 43.
+     * <p>Source: R. L. Winkler, JASA 67 (1972) 187-191; Gneiting and Raftery, JASA 102 (2007), section 6.2.
      *
      * @param level share that should fall inside, as 0.8
      */

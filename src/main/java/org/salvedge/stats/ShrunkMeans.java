@@ -5,8 +5,8 @@ package org.salvedge.stats;
  * that are normal themselves.
  *
  * <p>Sources: R. C. Paule and J. Mandel, "Consensus values and weighting factors", J. Res. NBS 87 (1982) 377-385 (variance between,
- * the root of their equation 6); C. N. Morris, "Parametric empirical Bayes inference: theory and applications", JASA 78 (1983)
- * 47-55, equations 1.11 to 1.18: the share drawn is multiplied by (k-3)/(k-1), and the variance has terms for the uncertainty of
+ * the root of their estimating equation); C. N. Morris, "Parametric empirical Bayes inference: theory and applications", JASA 78 (1983)
+ * 47-55: the share drawn is multiplied by (k-3)/(k-1), and the variance has terms for the uncertainty of
  * the common mean and of the variance between. Both need more than three means; with fewer the variance between counts as known.
  */
 public final class ShrunkMeans {

@@ -7,8 +7,8 @@ import java.util.Arrays;
  * correlation rho, one for all groups, each group having its own mean.
  *
  * <p>A sample of n trials has variance p(1-p)(1+(n-1)rho)/n, so it counts as n/(1+(n-1)rho) independent ones (L. Kish,
- * "Survey Sampling" (1965), section 5.4). The estimate solves the moment equation of J. C. Kleinman, "Proportions with
- * extraneous variance: single and independent samples", JASA 68 (1973) 46-54, equations 2.5 and 2.6, with those weights, pooled
+ * "Survey Sampling" (1965)). The estimate solves the moment equation of J. C. Kleinman, "Proportions with
+ * extraneous variance: single and independent samples", JASA 68 (1973) 46-54, with those weights, pooled
  * over the groups; p(1-p) comes from pairs of trials of different samples, which is free of rho and unbiased also in small
  * groups. Samples of one trial carry no information on rho and are left out of the equation.
  */

@@ -65,7 +65,7 @@ class DecisionTest {
                 .withMessageContaining("0.9");
     }
 
-    /** G. Cachon and C. Terwiesch, "Matching Supply with Demand", chapter 12: O'Neill's wetsuit, with exact normal quantiles. */
+    /** G. Cachon and C. Terwiesch, "Matching Supply with Demand", chapter 12: a seasonal wetsuit, with exact normal quantiles. */
     @Test
     void newsvendorWithNormalDemand() {
         Newsvendor n = new Newsvendor(190, 110, 90, 3192, 1181);

@@ -81,7 +81,7 @@ class ProportionIntervalTest {
         expect(JEFFREYS_MODIFIED.of(n - x, n, 0.95), 1 - high, 1 - low, tolerance);
     }
 
-    /** The formulas of the same paper, section 3.1.1 (plain) and 4.1.2 (modified), by R's qbeta. */
+    /** The formulas of the same paper (plain and modified), by R's qbeta. */
     @Test
     void plainJeffreysDiffersFromModifiedAtTheEnds() {
         assertThat(JEFFREYS.of(1, 10, 0.95).low()).isCloseTo(0.011, within(5e-4));

@@ -39,7 +39,7 @@ class YieldsTest {
         assertThat(Yields.rolled(parts)).isCloseTo(0.9998, within(5e-5));
     }
 
-    /** Motorola's convention as tabulated in Pyzdek and Keller, "The Six Sigma Handbook". */
+    /** The convention of a shift of 1.5 sigma, as tabulated in Pyzdek and Keller, "The Six Sigma Handbook". */
     @ParameterizedTest(name = "{0} sigma")
     @CsvSource({"1, 691462, 0.5", "2, 308538, 0.5", "3, 66807, 0.5", "4, 6210, 0.5", "5, 232.6, 0.05", "6, 3.4, 0.05"})
     void defectsPerMillionAtASigmaLevel(double sigma, double dpmo, double tolerance) {
