@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("study")
 class FinalStudyTest {
-    private static final int SHOPS = 24;
+    private static final int SHOPS = 36;
     private static final int MORE_BAD_SHOPS = 36;
     private static final int LOTS = 10;
     private static final int DRAWS = 2_500;

@@ -41,7 +41,8 @@ final class InventedShop {
         market = Market.draw(knobs.regime(), lastDay, dice.split());
         Dice supply = dice.split();
         List<Supplier> suppliers = new ArrayList<>();
-        for (int s = 0; s < supply.whole(4, 7); s++) {
+        int known = supply.whole(4, 7);
+        for (int s = 0; s < known; s++) {
             suppliers.add(Supplier.draw("Supplier " + (char) ('A' + s), supply));
         }
         int[] by = sequence(suppliers, lots, supply);

@@ -61,7 +61,7 @@ final class Listing {
                     * Math.pow(market.price(is, day), 0.85)
                     * Math.max(0.3, 1 + supplier.askingNoise() * dice.student(4));
             asking[i] =
-                    supplier.asking() == 0 || dice.chance(0.03) ? -1 : 100 * Math.max(5, 5 * Math.round(stated / 2.5));
+                    supplier.asking() == 0 || dice.chance(0.03) ? -1 : 100 * Math.max(5, 5 * Math.round(stated / 5));
         }
         return new Listing(supplier, day, family, claim, model, asking);
     }

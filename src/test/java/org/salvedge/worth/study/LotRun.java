@@ -30,6 +30,7 @@ final class LotRun {
     private int technician;
     private int lastDay;
     private int minuteOfDay;
+    private long lastGross;
 
     /**
      * @param market with its future
@@ -246,8 +247,7 @@ final class LotRun {
         }
         int on = sold + 1 + (int) dice.weibull(1.1, 30);
         boolean restocked = dice.chance(0.6);
-        double price = market.price(family, sold) * 0.8 * asIs;
-        long cost = Math.round(100 * (restocked ? price + family.shipping() : price * dice.between(0.2, 0.5)));
+        long cost = Math.round(restocked ? lastGross + 100 * family.shipping() : lastGross * dice.between(0.2, 0.5));
         cents -= cost;
         recorder.comeback(index, on, cost, restocked, fault);
         if (!restocked) {
@@ -279,6 +279,7 @@ final class LotRun {
         boolean local = dice.chance(bench.local() * (family.inches() > 60 ? 1.6 : 1));
         long gross = Math.round(100 * price * (local ? 0.9 : 1));
         long costs = local ? 0 : Math.round(gross * FEE + 100 * family.shipping() * dice.between(0.9, 1.15));
+        lastGross = gross;
         exit(sold, ExitKind.SOLD, gross, costs, round(dice.gamma(5, local ? 8 : 14)), local ? LOCAL : POSTED, grade);
         return sold;
     }
