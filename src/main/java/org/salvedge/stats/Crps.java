@@ -7,8 +7,8 @@ import java.util.Arrays;
  * quantity; smaller is better, and for a single number it is the absolute error.
  *
  * <p>Sources: T. Gneiting and A. E. Raftery, "Strictly proper scoring rules, prediction, and estimation", JASA 102 (2007) 359-378,
- * equation 21, doi:10.1198/016214506000001437; T. Gneiting et al., Monthly Weather Review 133 (2005) 1098-1118, equation 5 (normal); C. A. T. Ferro, "Fair scores
- * for ensemble forecasts", QJRMS 140 (2014) 1917-1923.
+ * equation 21, doi:10.1198/016214506000001437; T. Gneiting et al., Monthly Weather Review 133 (2005) 1098-1118, equation 5
+ * (normal); C. A. T. Ferro, "Fair scores for ensemble forecasts", QJRMS 140 (2014) 1917-1923.
  */
 public final class Crps {
     private Crps() {}

@@ -7,7 +7,8 @@ import java.util.List;
  * Share still without the event at each time, from durations some of which are censored. A unit censored at a time is still at
  * risk at that time.
  *
- * <p>Sources: E. L. Kaplan and P. Meier, "Nonparametric estimation from incomplete observations", JASA 53 (1958) 457-481, doi:10.1080/01621459.1958.10501452;
+ * <p>Sources: E. L. Kaplan and P. Meier, "Nonparametric estimation from incomplete observations", JASA 53 (1958) 457-481,
+ * doi:10.1080/01621459.1958.10501452;
  * variance of M. Greenwood (1926); interval of the median of R. Brookmeyer and J. Crowley, Biometrics 38 (1982) 29-41, here with
  * limits on the logarithm of the share.
  */

@@ -7,7 +7,8 @@ import java.util.List;
  * A change between two overall rates, split into what comes of another mix of cells and what comes of other rates within them.
  *
  * <p>Source: E. M. Kitagawa, "Components of a difference between two rates", JASA 50 (1955) 1168-1194. For each cell, mix = change
- * of its share times the mean of its two rates; rate = change of its rate times the mean of its two shares. A cell empty on one side takes the other side's rate, so its whole effect is mix.
+ * of its share times the mean of its two rates; rate = change of its rate times the mean of its two shares. A cell empty on
+ * one side takes the other side's rate, so its whole effect is mix.
  *
  * @param before overall rate before
  * @param after overall rate after
