@@ -1,10 +1,13 @@
 package org.salvedge.ledger;
 
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -120,10 +123,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     private <T> T write(Recording<T> recording) {
-        Clock now = clock;
-        if (now == null) {
-            throw new IllegalStateException("this ledger was opened to read only");
-        }
+        Clock now = clock();
         boolean done = false;
         try {
             T result = database.write(c -> recording.with(new Recorder(store, settings, now)));
@@ -209,6 +209,52 @@ public final class Ledger implements AutoCloseable {
     /** The number for the next bid to be recorded: one more than the largest. */
     public int nextBid() {
         return database.read(c -> 1 + (int) Database.number(c, "SELECT max(bid) FROM bid", 0));
+    }
+
+    /** The settings that a package names; to be asked before a shop is made for it. */
+    public static PackageSettings packageSettings(Path folder) {
+        return new PackageFiles(folder).settings();
+    }
+
+    /**
+     * Takes a history package, whole or not at all. {@link Refused#problems} lists the first bad rows of each file, with file,
+     * row and column.
+     */
+    public Imported importPackage(Path folder, Progress progress) {
+        LocalDate today = LocalDate.now(clock().withZone(settings.zone()));
+        PackageFiles files = new PackageFiles(folder);
+        Currency currency = files.settings().currency();
+        if (currency != null && !currency.equals(settings.currency())) {
+            throw new Refused("the package is in " + currency + ", this shop's book in " + settings.currency()
+                    + "; make a shop for it with init --currency " + currency);
+        }
+        try {
+            Importer importer = new Importer(files, settings, today, progress);
+            return database.writeInBulk(c -> importer.run(c, folder));
+        } catch (UncheckedIOException e) {
+            throw new Refused("the package " + folder + " could not be read: " + Failures.reason(e));
+        }
+    }
+
+    /**
+     * Writes what stands as a history package, in its canonical form; put in place whole. Returns the number of rows.
+     *
+     * @param folder new, empty, or holding an earlier export; anything else is refused
+     */
+    public long exportPackage(Path folder, Progress progress) {
+        try {
+            return ExportFolder.replace(
+                    folder, fresh -> database.read(c -> new Exporter(store, settings, progress).write(fresh)));
+        } catch (UncheckedIOException e) {
+            throw new LedgerFailure("the export to " + folder + " could not be written: " + Failures.reason(e), e);
+        }
+    }
+
+    private Clock clock() {
+        if (clock == null) {
+            throw new IllegalStateException("this ledger was opened to read only");
+        }
+        return clock;
     }
 
     /** The record as columns; see {@link Detail} for which. */

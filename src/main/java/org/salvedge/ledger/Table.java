@@ -66,6 +66,11 @@ abstract class Table<F extends Fact> {
         return name + "s";
     }
 
+    /** Name of its file in the package, unless the package says otherwise. */
+    final String file() {
+        return resource() + ".csv";
+    }
+
     final char mark() {
         return mark;
     }

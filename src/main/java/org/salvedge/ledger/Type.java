@@ -2,6 +2,7 @@ package org.salvedge.ledger;
 
 import java.sql.SQLException;
 import java.util.Currency;
+import java.util.List;
 
 /**
  * How values of one type stand in the history package (text) and in the ledger (a whole number or a text).
@@ -27,6 +28,11 @@ abstract class Type<V> {
 
     final boolean isText() {
         return text;
+    }
+
+    /** All the words it can be, where they are few and fixed; else empty. */
+    List<String> words() {
+        return List.of();
     }
 
     /**

@@ -7,6 +7,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.salvedge.shop.Coded;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
@@ -211,6 +214,11 @@ final class Types {
     static <E extends Enum<E> & Coded> Type<E> oneOf(Class<E> type) {
         E[] all = type.getEnumConstants();
         return new Type<>("string", false) {
+            @Override
+            List<String> words() {
+                return Stream.of(all).map(Coded::code).collect(Collectors.toList());
+            }
+
             @Override
             E parse(String cell, Currency lot, Codec codec) {
                 for (E e : all) {

@@ -16,8 +16,10 @@ public final class Text {
             throw new IllegalArgumentException("\"" + value + "\" is not a label; use 1 to " + LONGEST_LABEL
                     + " characters, no spaces at the ends");
         }
-        if (value.codePoints().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException("a label must not hold control characters");
+        for (int i = 0; i < value.length(); i++) {
+            if (Character.isISOControl(value.charAt(i))) {
+                throw new IllegalArgumentException("a label must not hold control characters");
+            }
         }
     }
 

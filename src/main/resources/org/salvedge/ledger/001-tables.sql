@@ -10,7 +10,7 @@ CREATE TABLE book (
 -- Dictionaries: texts that come again and again, labels of lots and of sets.
 CREATE TABLE word (id INTEGER PRIMARY KEY, text TEXT NOT NULL UNIQUE, crc INTEGER NOT NULL) STRICT;
 CREATE TABLE lot_label (id INTEGER PRIMARY KEY, text TEXT NOT NULL UNIQUE, crc INTEGER NOT NULL) STRICT;
-CREATE TABLE unit_label (id INTEGER PRIMARY KEY, text TEXT NOT NULL UNIQUE, crc INTEGER NOT NULL) STRICT;
+CREATE TABLE unit_label (id INTEGER PRIMARY KEY, text TEXT NOT NULL, crc INTEGER NOT NULL) STRICT;
 
 -- Entries recorded in one transaction; recorded_at (milliseconds since 1970, UTC) is NULL for an import.
 CREATE TABLE batch (

@@ -1,4 +1,5 @@
 -- Apart from the tables: an import that outweighs what is there drops these and makes them again.
+CREATE UNIQUE INDEX unit_label_by_text ON unit_label (text);
 CREATE INDEX lot_by_lot ON lot (lot);
 CREATE INDEX unit_by_unit ON unit (unit);
 CREATE INDEX unit_by_lot ON unit (lot);

@@ -1,0 +1,209 @@
+package org.salvedge.ledger;
+
+import it.unimi.dsi.fastutil.ints.Int2IntOpenHashMap;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Fact;
+import org.salvedge.shop.Lot;
+import org.salvedge.shop.LotId;
+import org.salvedge.shop.Settings;
+import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
+
+/** Reads all files of a package, checks each row and hands good ones on; bad ones become problems. */
+final class PackageRows {
+    private final PackageFiles files;
+    private final LocalDate today;
+    private final Codec codec;
+    private final BulkDictionary units;
+    private final KeysHeld held;
+    private final ProblemList problems;
+    private final LongConsumer bytesRead;
+    private final RowSink sink;
+    private final PackageSets sets;
+    private final LotShares shares;
+    private final Int2IntOpenHashMap lotRow = new Int2IntOpenHashMap();
+
+    /** Where good rows go. */
+    interface RowSink {
+        <F extends Fact> void take(Table<F> table, F fact) throws SQLException;
+    }
+
+    /** @param units the dictionary of sets' labels that the codec has */
+    PackageRows(
+            PackageFiles files,
+            Settings settings,
+            LocalDate today,
+            Codec codec,
+            BulkDictionary units,
+            KeysHeld held,
+            ProblemList problems,
+            LongConsumer bytesRead,
+            RowSink sink) {
+        this.files = files;
+        this.today = today;
+        this.codec = codec;
+        this.units = units;
+        this.held = held;
+        this.problems = problems;
+        this.bytesRead = bytesRead;
+        this.sink = sink;
+        sets = new PackageSets(codec);
+        shares = new LotShares(settings.currency(), settings.basis());
+    }
+
+    void readAll() throws SQLException {
+        if (!eachRow(Tables.LOTS, this::keepLot)) {
+            sets.breakLots();
+        }
+        lookAhead();
+        shareOut();
+        if (!eachRow(Tables.UNITS, new UnitCheck())) {
+            sets.breakUnits();
+        }
+        EventLog events = new EventLog();
+        RowChecks checks = new RowChecks(sets, held, events);
+        eachRow(Tables.ATTEMPTS, checks::attempt);
+        eachRow(Tables.EXITS, checks::exit);
+        eachRow(Tables.COMEBACKS, checks::comeback);
+        events.judge(units.largest(), sets, files, problems);
+        eachRow(Tables.PARTS, checks::part);
+        eachRow(Tables.RECIPES, checks::recipe);
+        eachRow(Tables.BIDS, checks::bid);
+        eachRow(Tables.OFFERS, checks::offer);
+    }
+
+    /** Reads one file; false if its header is wrong. */
+    private <F extends Fact> boolean eachRow(Table<F> table, RowCheck<F> check) throws SQLException {
+        Path path = files.path(table);
+        if (path == null) {
+            return true;
+        }
+        try (CsvFile file = CsvFile.open(path, problems, bytesRead)) {
+            RowParser<F> parser = RowParser.of(table, file, problems, codec, today);
+            if (parser == null) {
+                return false;
+            }
+            for (CSVRecord record = file.next(); record != null; record = file.next()) {
+                Values<F> values = parser.values(record, v -> currency(table, v));
+                check.fill(values);
+                F fact = parser.fact(values);
+                if (fact != null && check.keep(fact, parser)) {
+                    sink.take(table, fact);
+                }
+            }
+            return true;
+        }
+    }
+
+    /** Currency of amounts in a lot's currency, by the row's other cells. */
+    private <F extends Fact> Currency currency(Table<F> table, Values<F> values) {
+        Object found = values.at(table.equals(Tables.LOTS) ? Tables.LOTS.currency.index() : Tables.UNITS.lot.index());
+        if (found instanceof Currency own) {
+            return own;
+        }
+        Lot lot = found instanceof LotId id ? lotOrNull(id) : null;
+        return lot == null ? codec.book() : lot.currency();
+    }
+
+    private @Nullable Lot lotOrNull(LotId id) {
+        try {
+            return sets.lot(id);
+        } catch (SQLException e) {
+            throw new IllegalStateException("a dictionary in memory needs no database", e);
+        }
+    }
+
+    /** Lots are kept aside until their cost is shared out. */
+    private boolean keepLot(Lot lot, RowParser<Lot> row) throws SQLException {
+        try {
+            FactCheck.checkRate(lot.currency(), lot.rate(), codec.book());
+        } catch (BadCell e) {
+            row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
+        }
+        int id = codec.lots().id(lot.lot().value());
+        if (RowCheck.isNew(sets.lots().containsKey(id), held.lot(id), Tables.LOTS.lot, lot.lot(), row)) {
+            sets.lots().put(id, lot);
+            lotRow.put(id, (int) row.row());
+        }
+        return false;
+    }
+
+    /** Reads from the sets only what the shares of landed cost rest on; problems are told when they are read in full. */
+    private void lookAhead() throws SQLException {
+        Path path = files.path(Tables.UNITS);
+        if (path == null) {
+            return;
+        }
+        ProblemList later = new ProblemList();
+        UnitTable t = Tables.UNITS;
+        try (CsvFile file = CsvFile.open(path, later, bytesRead)) {
+            RowParser<TvSet> parser = RowParser.of(t, file, later, codec, today);
+            if (parser == null) {
+                return;
+            }
+            parser.only(Set.of(t.unit, t.lot, t.arrived, t.inches, t.asking, t.landedCost));
+            for (CSVRecord record = file.next(); record != null; record = file.next()) {
+                Values<TvSet> values = parser.values(record, v -> currency(t, v));
+                UnitId unit = values.get(t.unit);
+                LotId lot = values.get(t.lot);
+                int id = unit == null ? -1 : units.id(unit.value());
+                if (unit != null && lot != null && lotOrNull(lot) != null && !values.isSpoilt()) {
+                    shares.add(
+                            id,
+                            codec.lots().find(lot.value()),
+                            values.or(t.arrived, true),
+                            values.get(t.inches),
+                            values.get(t.asking),
+                            values.get(t.landedCost));
+                }
+            }
+        }
+    }
+
+    private void shareOut() throws SQLException {
+        if (problems.isEmpty()) {
+            shares.share(
+                    sets.lots(),
+                    units,
+                    units.largest(),
+                    (lot, problem) -> problems.add(
+                            files.name(Tables.LOTS),
+                            lotRow.get(lot),
+                            "lot",
+                            codec.lots().text(lot),
+                            problem,
+                            ""));
+        }
+        int[] ids = sets.lots().keySet().toIntArray();
+        it.unimi.dsi.fastutil.ints.IntArrays.quickSort(ids, (a, b) -> Integer.compare(lotRow.get(a), lotRow.get(b)));
+        for (int id : ids) {
+            sink.take(Tables.LOTS, sets.lots().get(id));
+        }
+    }
+
+    private final class UnitCheck implements RowCheck<TvSet> {
+        @Override
+        public void fill(Values<TvSet> values) {
+            UnitId unit = values.get(Tables.UNITS.unit);
+            if (unit != null && values.get(Tables.UNITS.landedCost) == null) {
+                values.put(Tables.UNITS.landedCost, shares.of(units.find(unit.value())));
+            }
+        }
+
+        @Override
+        public boolean keep(TvSet set, RowParser<TvSet> row) throws SQLException {
+            int id = units.id(set.unit().value());
+            boolean isNew = RowCheck.isNew(sets.hasUnit(id), held.unit(id), Tables.UNITS.unit, set.unit(), row);
+            boolean good = sets.requireLot(set.lot(), Tables.UNITS.lot, row) && isNew;
+            sets.addUnit(id, set);
+            return good;
+        }
+    }
+}
