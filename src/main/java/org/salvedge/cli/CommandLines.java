@@ -14,7 +14,6 @@ final class CommandLines {
         line.setCommandName("salvedge " + name);
         line.setExpandAtFiles(false);
         line.setInterpolateVariables(false);
-        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(WIDTH);
         Converters.register(line);
         return line;

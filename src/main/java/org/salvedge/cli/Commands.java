@@ -9,7 +9,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class Commands {
     /** In the order of the overview; every name here is known to {@link #create}. */
-    static final List<Moment> MOMENTS = List.of(new Moment("Setting up", List.of("init")));
+    static final List<Moment> MOMENTS = List.of(
+            new Moment("Setting up", List.of("init", "completion")),
+            new Moment("A lot", List.of("preview", "bid", "receive")),
+            new Moment("At the bench", List.of("attempt", "place", "wait")),
+            new Moment(
+                    "A set leaves, or comes back",
+                    List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
+            new Moment("Looking things up", List.of("show")),
+            new Moment("Corrections", List.of("amend", "undo", "regroup")));
 
     /** A moment in the shop's work, and the commands that belong to it. */
     record Moment(String title, List<String> commands) {}
@@ -18,7 +26,25 @@ final class Commands {
 
     static @Nullable Command create(String name) {
         return switch (name) {
-            case "init" -> new Init();
+            case "amend" -> new AmendCommand();
+            case "attempt" -> new AttemptCommand();
+            case "bid" -> new BidCommand();
+            case "comeback" -> new ComebackCommand();
+            case "completion" -> new CompletionCommand();
+            case "init" -> new InitCommand();
+            case "lost" -> new LostCommand();
+            case "offer" -> new OfferCommand();
+            case "place" -> new PlaceCommand();
+            case "preview" -> new PreviewCommand();
+            case "receive" -> new ReceiveCommand();
+            case "recycle" -> new RecycleCommand();
+            case "regroup" -> new RegroupCommand();
+            case "sell" -> new SellCommand();
+            case "send-back" -> new SendBackCommand();
+            case "show" -> new ShowCommand();
+            case "strip" -> new StripCommand();
+            case "undo" -> new UndoCommand();
+            case "wait" -> new WaitCommand();
             default -> null;
         };
     }

@@ -33,6 +33,7 @@ final class Converters {
         line.registerConverter(Amount.class, text -> new Amount(notNegative(text)));
         line.registerConverter(Quantity.class, Converters::quantity);
         line.registerConverter(BigDecimal.class, Converters::decimal);
+        line.registerConverter(Format.class, text -> coded(Format.class, text));
         line.registerConverter(Grade.class, text -> coded(Grade.class, text));
         line.registerConverter(Residual.class, text -> coded(Residual.class, text));
         line.registerConverter(Basis.class, text -> coded(Basis.class, text));

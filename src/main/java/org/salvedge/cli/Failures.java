@@ -113,9 +113,12 @@ final class Failures {
     }
 
     private static String words(ParameterException e) {
-        if (e instanceof UnmatchedArgumentException unmatched
-                && !unmatched.getUnmatched().isEmpty()) {
-            return unmatched(unmatched);
+        // A misspelt option is also one that is missing: the misspelling is what to say.
+        List<String> unmatched = e instanceof UnmatchedArgumentException u
+                ? u.getUnmatched()
+                : e.getCommandLine().getUnmatchedArguments();
+        if (!unmatched.isEmpty()) {
+            return unmatched(e.getCommandLine(), unmatched.get(0));
         }
         ArgSpec arg = e.getArgSpec();
         if (e.getCause() instanceof CommandLine.TypeConversionException bad && arg != null && e.getValue() != null) {
@@ -135,19 +138,18 @@ final class Failures {
         return message(e);
     }
 
-    private static String unmatched(UnmatchedArgumentException e) {
-        String first = e.getUnmatched().get(0);
+    private static String unmatched(CommandLine line, String first) {
         if (!first.startsWith("-")) {
             return "\"" + first + "\" is one word too many";
         }
-        List<String> options = e.getCommandLine().getCommandSpec().options().stream()
+        List<String> options = line.getCommandSpec().options().stream()
                 .map(OptionSpec::longestName)
                 .toList();
         int equals = first.indexOf('=');
         String typed = equals < 0 ? first : first.substring(0, equals);
         return "\"" + typed + "\" is not an option"
                 + Nearest.to(typed, options)
-                        .map(n -> "; did you mean " + n + "?")
+                        .map(n -> ". Did you mean " + n + "?")
                         .orElse("");
     }
 

@@ -1,8 +1,15 @@
 package org.salvedge.cli;
 
+import org.salvedge.shop.Coded;
+
 /** How a table is printed. */
-enum Format {
+enum Format implements Coded {
     TABLE,
     CSV,
-    JSON
+    JSON;
+
+    @Override
+    public String code() {
+        return Coded.lowerCase(this);
+    }
 }

@@ -91,7 +91,7 @@ final class Program {
         if (command == null) {
             throw new Usage("\"" + name + "\" is not a command"
                     + Nearest.to(name, Commands.names())
-                            .map(n -> "; did you mean " + n + "?")
+                            .map(n -> ". Did you mean " + n + "?")
                             .orElse("")
                     + ". `salvedge --help` lists them");
         }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,7 @@ import org.salvedge.shop.History;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
+import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
 
 /**
@@ -108,6 +110,31 @@ public final class Ledger implements AutoCloseable {
         return write(recorder -> recorder.record(facts.get()));
     }
 
+    /**
+     * Several calls in one transaction: all that they write is put on record, or none of it. What is read within still holds
+     * when it is put on record.
+     */
+    public <T> T together(Supplier<T> calls) {
+        return write(recorder -> calls.get());
+    }
+
+    /**
+     * A fact with some columns changed, by their names and texts in the history package; an empty text takes a value away.
+     * Nothing is put on record.
+     *
+     * @throws Refused naming the column and the text that cannot be
+     */
+    public Fact changed(Fact fact, Map<String, String> changes) {
+        return database.read(c -> {
+            Currency lot = settings.currency();
+            if (fact instanceof TvSet set) {
+                var row = new References(store).lot(set.lot());
+                lot = row.isEmpty() ? lot : row.get().fact().currency();
+            }
+            return FactColumns.with(fact, changes, lot, store.codec());
+        });
+    }
+
     /** Supersedes an entry by a changed fact about the same thing; returns the new entry's number. */
     public long amend(long entry, Fact changed, String why) {
         return write(recorder -> recorder.amend(entry, changed, why));
@@ -172,6 +199,26 @@ public final class Ledger implements AutoCloseable {
             return row.isEmpty()
                     ? Optional.empty()
                     : new Entries(store).entry(row.get().entry());
+        });
+    }
+
+    /** The entry that stands for a bid. */
+    public Optional<Entry> bid(int number) {
+        return database.read(c -> {
+            var rows = store.standing(Tables.BIDS, "bid = ?", number);
+            return rows.isEmpty()
+                    ? Optional.empty()
+                    : new Entries(store).entry(rows.get(0).entry());
+        });
+    }
+
+    /** The sets of a lot, in order of their labels. */
+    public List<TvSet> setsOf(LotId lot) {
+        return database.read(c -> {
+            List<TvSet> sets = new ArrayList<>();
+            new References(store).unitsOf(lot).forEach(s -> sets.add(s.fact()));
+            sets.sort(Comparator.comparing(TvSet::unit));
+            return sets;
         });
     }
 

@@ -5,14 +5,14 @@ import java.util.Optional;
 
 /** The word that was probably meant. Distance of Damerau and Levenshtein, with swaps of neighbours. */
 public final class Nearest {
-    private static final int FARTHEST = 2;
+    private static final int FARTHEST = 3;
 
     private Nearest() {}
 
     /** The nearest of the words, the first of equals; empty where none is near. */
     public static Optional<String> to(String typed, Collection<String> words) {
         String best = null;
-        int least = Math.min(FARTHEST, Math.max(1, typed.length() / 3)) + 1;
+        int least = Math.min(FARTHEST, Math.max(1, typed.length() * 2 / 5)) + 1;
         for (String word : words) {
             int distance = distance(typed, word);
             if (distance < least) {

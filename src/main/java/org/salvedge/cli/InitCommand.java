@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
                     + " leaking parts are waste, and waste electrical equipment has its own law. Local codes and licensed"
                     + " practice come first."
         })
-final class Init extends Command {
+final class InitCommand extends Command {
     @Option(
             names = "--currency",
             paramLabel = "CODE",

@@ -1,0 +1,24 @@
+package org.salvedge.cli;
+
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.ExitKind;
+import picocli.CommandLine.Option;
+
+/** A set cannot be found, or broke in the shop. */
+@picocli.CommandLine.Command(description = "Record that a set was lost: stolen, dropped, not to be found.")
+final class LostCommand extends ExitCommand {
+    @Option(names = "--gross", paramLabel = "AMOUNT", description = "What an insurer paid for it (default: 0).")
+    @Nullable
+    Amount gross;
+
+    @Override
+    ExitKind kind() {
+        return ExitKind.LOST;
+    }
+
+    @Override
+    @Nullable
+    Amount gross() {
+        return gross;
+    }
+}

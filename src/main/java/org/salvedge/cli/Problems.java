@@ -1,0 +1,35 @@
+package org.salvedge.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Problem;
+
+/** What a person must look at in a file. */
+final class Problems {
+    private Problems() {}
+
+    /** On standard error, one paragraph each. */
+    static void tell(Session session, List<Problem> problems) {
+        session.surroundings().out().flush();
+        new Failures(session.surroundings(), false).problems(problems);
+    }
+
+    static List<Map<String, @Nullable Object>> json(List<Problem> problems) {
+        List<Map<String, @Nullable Object>> all = new ArrayList<>();
+        for (Problem p : problems) {
+            Map<String, @Nullable Object> one = new LinkedHashMap<>();
+            one.put("file", p.file());
+            one.put("sheet", p.sheet());
+            one.put("row", p.row());
+            one.put("column", p.column());
+            one.put("found", p.found());
+            one.put("problem", p.problem());
+            one.put("advice", p.advice());
+            all.add(one);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,159 @@
+package org.salvedge.cli;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Entry;
+import org.salvedge.ledger.FactColumns;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.shop.Fact;
+import org.salvedge.shop.LotId;
+import org.salvedge.shop.Refused;
+import org.salvedge.shop.UnitId;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Everything known of a set, a lot, or one entry. */
+@picocli.CommandLine.Command(
+        description = "Show everything known of a set or a lot, in order of time; or one entry and what became of it.")
+final class ShowCommand extends Command {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "UNIT|LOT",
+            description = "A lot's name, or a set's label or enough of it.")
+    @Nullable
+    String name;
+
+    @Option(names = "--entry", paramLabel = "N", description = "One entry by its number.")
+    @Nullable
+    Long entry;
+
+    @Option(names = "--format", paramLabel = "table|json", description = "table (default) or json.")
+    Format format = Format.TABLE;
+
+    @Override
+    int run(Session session) {
+        if ((name == null) == (entry == null)) {
+            throw new Usage("name a set or a lot, or give --entry N");
+        }
+        if (format == Format.CSV) {
+            throw new Usage("--format: show prints table or json; `salvedge export` writes CSV");
+        }
+        try (Ledger ledger = session.shop().read()) {
+            if (entry != null) {
+                entry(session, ledger, entry);
+            } else if (name != null) {
+                about(session, ledger, name);
+            }
+        }
+        return Status.DONE;
+    }
+
+    private void about(Session session, Ledger ledger, String typed) {
+        Optional<LotId> lot = lot(ledger, typed);
+        List<Entry> entries;
+        List<UnitId> units = List.of();
+        if (lot.isPresent()) {
+            entries = ledger.entriesOf(lot.get());
+            units = ledger.unitsOf(lot.get());
+        } else {
+            entries = ledger.entriesOf(UnitPick.unit(ledger, typed));
+        }
+        if (format == Format.JSON) {
+            session.json(Map.of(
+                    "entries",
+                    entries.stream().map(e -> json(e, session)).toList(),
+                    "units",
+                    units.stream().map(UnitId::value).toList()));
+            return;
+        }
+        entries.forEach(e -> session.say(line(e)));
+        if (lot.isPresent()) {
+            session.say(units.size() + " sets"
+                    + (units.isEmpty() ? "" : ": " + units.get(0) + " to " + units.get(units.size() - 1)));
+        }
+    }
+
+    private static Optional<LotId> lot(Ledger ledger, String typed) {
+        try {
+            LotId lot = new LotId(typed);
+            return ledger.lot(lot).map(e -> lot);
+        } catch (IllegalArgumentException e) {
+            throw new Refused("\"" + typed + "\" is neither a lot nor a set: " + e.getMessage());
+        }
+    }
+
+    static String line(Entry e) {
+        StringBuilder line = new StringBuilder("entry " + e.number() + ": ");
+        Fact fact = e.fact();
+        line.append(fact == null ? "takes entry " + e.supersedes() + " back" : EntryDay.of(fact) + EntryText.of(fact));
+        if (fact != null && e.supersedes() > 0) {
+            line.append(" [in place of entry ").append(e.supersedes()).append(']');
+        }
+        if (e.why() != null) {
+            line.append(" [why: ").append(e.why()).append(']');
+        }
+        if (e.supersededBy() > 0) {
+            line.append(" [no longer: see entry ").append(e.supersededBy()).append(']');
+        }
+        return line.toString();
+    }
+
+    private void entry(Session session, Ledger ledger, long number) {
+        Entry e = ledger.entry(number).orElseThrow(() -> new Refused("there is no entry " + number));
+        if (format == Format.JSON) {
+            session.json(json(e, session));
+            return;
+        }
+        session.say(line(e));
+        session.say("  recorded: " + recorded(e, session.shop().settings().zone()));
+        if (e.fact() != null) {
+            FactColumns.of(e.fact()).forEach((column, value) -> {
+                if (!value.isEmpty()) {
+                    session.say("  " + column + ": " + value);
+                }
+            });
+        }
+        for (long next = e.supersededBy(); next > 0; ) {
+            Entry later = ledger.entry(next).orElseThrow();
+            session.say("then " + line(later));
+            next = later.supersededBy();
+        }
+    }
+
+    private static String recorded(Entry e, ZoneId zone) {
+        return e.recordedAt() == null
+                ? "came by import, counts as recorded on the day it happened"
+                : TIME.format(e.recordedAt().atZone(zone));
+    }
+
+    private static Map<String, @Nullable Object> json(Entry e, Session session) {
+        Map<String, @Nullable Object> json = new LinkedHashMap<>();
+        json.put("entry", e.number());
+        json.put("stands", e.stands());
+        json.put("supersedes", e.supersedes() == 0 ? null : e.supersedes());
+        json.put("superseded_by", e.supersededBy() == 0 ? null : e.supersededBy());
+        json.put("why", e.why());
+        json.put(
+                "recorded_at",
+                e.recordedAt() == null
+                        ? null
+                        : e.recordedAt()
+                                .atZone(session.shop().settings().zone())
+                                .toLocalDateTime()
+                                .withNano(0)
+                                .toString());
+        Fact fact = e.fact();
+        if (fact != null) {
+            json.put("text", EntryText.of(fact));
+            json.put("columns", FactColumns.of(fact));
+        }
+        return json;
+    }
+}
