@@ -22,15 +22,24 @@ final class Database implements AutoCloseable {
 
     private static final long MMAP_BYTES = 4L << 30;
 
+    private enum Mode {
+        WRITE,
+        QUERY,
+        READ,
+        IMMUTABLE
+    }
+
     private final Path file;
-    private final boolean immutable;
+    private final Mode mode;
     private final Connection connection;
+    private final Runnable afterClose;
     private boolean inTransaction;
 
-    private Database(Path file, boolean immutable, Connection connection) {
+    private Database(Path file, Mode mode, Connection connection, Runnable afterClose) {
         this.file = file;
-        this.immutable = immutable;
+        this.mode = mode;
         this.connection = connection;
+        this.afterClose = afterClose;
     }
 
     interface Work<T extends @Nullable Object> {
@@ -47,22 +56,42 @@ final class Database implements AutoCloseable {
         config.setBusyTimeout(PATIENCE_MILLIS);
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
-        return connect(file, false, file.toString(), config);
+        return connect(file, Mode.WRITE, file.toString(), config, () -> {});
     }
 
-    /** Opens to read only. */
+    /** Opens a file that can be written, to read it and tidy up after. */
+    static Database forQueries(Path file) {
+        return ofCopy(file, () -> {});
+    }
+
+    /** The same; when it is closed, something more is done. */
+    static Database ofCopy(Path file, Runnable afterClose) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.resetOpenMode(SQLiteOpenMode.CREATE);
+        config.setBusyTimeout(PATIENCE_MILLIS);
+        config.setPragma(SQLiteConfig.Pragma.MMAP_SIZE, Long.toString(MMAP_BYTES));
+        Database database = connect(file, Mode.QUERY, file.toString(), config, afterClose);
+        database.pragma("query_only = ON");
+        return database;
+    }
+
+    /** Opens a file that cannot be written. */
     static Database forReading(Path file) {
-        return connect(file, false, "file:" + uriPath(file), readOnly());
+        return connect(file, Mode.READ, "file:" + uriPath(file), readOnly(), () -> {});
     }
 
     /** Opens a file that nobody can change: SQLite then looks for no log beside it and locks nothing. */
     static Database immutable(Path file) {
-        return connect(file, true, "file:" + uriPath(file) + "?immutable=1", readOnly());
+        return connect(file, Mode.IMMUTABLE, "file:" + uriPath(file) + "?immutable=1", readOnly(), () -> {});
     }
 
     /** A second connection to the same file, to read. */
     Database again() {
-        return immutable ? immutable(file) : forReading(file);
+        return switch (mode) {
+            case WRITE, QUERY -> forQueries(file);
+            case READ -> forReading(file);
+            case IMMUTABLE -> immutable(file);
+        };
     }
 
     private static SQLiteConfig readOnly() {
@@ -77,12 +106,19 @@ final class Database implements AutoCloseable {
         return file.toAbsolutePath().toUri().getRawPath();
     }
 
-    private static Database connect(Path file, boolean immutable, String name, SQLiteConfig config) {
+    private static Database connect(Path file, Mode mode, String name, SQLiteConfig config, Runnable afterClose) {
         try {
-            return new Database(file, immutable, config.createConnection("jdbc:sqlite:" + name));
+            return new Database(file, mode, config.createConnection("jdbc:sqlite:" + name), afterClose);
         } catch (SQLException e) {
             throw failure(file, e);
         }
+    }
+
+    private void pragma(String setting) {
+        plain(c -> {
+            execute(c, "PRAGMA " + setting);
+            return true;
+        });
     }
 
     interface Step {
@@ -115,24 +151,15 @@ final class Database implements AutoCloseable {
 
     /** The same for many rows whose references are known to be good: SQLite need not look each one up, and has more memory. */
     <T extends @Nullable Object> T writeInBulk(Work<T> work) {
-        plain(c -> {
-            execute(c, "PRAGMA foreign_keys = OFF");
-            execute(c, "PRAGMA cache_size = -" + BULK_CACHE_KIB);
-            return true;
-        });
+        pragma("foreign_keys = OFF");
+        pragma("cache_size = -" + BULK_CACHE_KIB);
         try {
             T result = write(work);
-            plain(c -> {
-                execute(c, "PRAGMA wal_checkpoint(TRUNCATE)");
-                return true;
-            });
+            pragma("wal_checkpoint(TRUNCATE)");
             return result;
         } finally {
-            plain(c -> {
-                execute(c, "PRAGMA cache_size = -2000");
-                execute(c, "PRAGMA foreign_keys = ON");
-                return true;
-            });
+            pragma("cache_size = -2000");
+            pragma("foreign_keys = ON");
         }
     }
 
@@ -213,6 +240,8 @@ final class Database implements AutoCloseable {
             connection.close();
         } catch (SQLException e) {
             throw failure(file, e);
+        } finally {
+            afterClose.run();
         }
     }
 

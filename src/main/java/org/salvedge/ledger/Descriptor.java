@@ -8,26 +8,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Map;
 
 /** Writes the descriptor of a package: a Frictionless Data Package whose resources have a Table Schema. */
 final class Descriptor {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-
-    /** Which column of which table speaks of which other table, and of which column there. */
-    private static final Map<Table<?>, List<Link>> LINKS = Map.of(
-            Tables.UNITS, List.of(new Link("lot", Tables.LOTS, "lot")),
-            Tables.ATTEMPTS, List.of(new Link("unit", Tables.UNITS, "unit")),
-            Tables.EXITS, List.of(new Link("unit", Tables.UNITS, "unit")),
-            Tables.COMEBACKS, List.of(new Link("unit", Tables.UNITS, "unit")),
-            Tables.PARTS,
-                    List.of(
-                            new Link("from_unit", Tables.UNITS, "unit"),
-                            new Link("attempt", Tables.ATTEMPTS, "attempt")),
-            Tables.BIDS, List.of(new Link("lot", Tables.LOTS, "lot")),
-            Tables.OFFERS, List.of(new Link("unit", Tables.UNITS, "unit")));
-
-    private record Link(String column, Table<?> to, String there) {}
 
     private Descriptor() {}
 
@@ -87,7 +71,7 @@ final class Descriptor {
         }
         schema.putArray("missingValues").add("");
         schema.set("primaryKey", key);
-        List<Link> links = LINKS.getOrDefault(table, List.of());
+        List<Link> links = Link.of(table);
         if (!links.isEmpty()) {
             ArrayNode foreign = schema.putArray("foreignKeys");
             for (Link link : links) {

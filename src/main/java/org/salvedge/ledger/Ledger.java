@@ -70,7 +70,7 @@ public final class Ledger implements AutoCloseable {
     public static Ledger openForReading(Path file, Settings settings) {
         requireThere(file);
         return opened(
-                Database.forReading(file),
+                ReadOnlyOpening.open(file),
                 settings,
                 null,
                 database -> database.doRead(c -> Schema.check(c, settings.currency())));
@@ -295,6 +295,11 @@ public final class Ledger implements AutoCloseable {
         } catch (UncheckedIOException e) {
             throw new LedgerFailure("the export to " + folder + " could not be written: " + Failures.reason(e), e);
         }
+    }
+
+    /** Checks the ledger against its own rules; empty only if all hold. */
+    public List<Finding> audit(Progress progress) {
+        return new Audit(database, settings, progress).run();
     }
 
     private Clock clock() {

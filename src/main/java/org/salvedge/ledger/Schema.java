@@ -11,6 +11,10 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.salvedge.shop.Refused;
 
 /** The tables, made by numbered scripts; how many of them have run is the file's version. */
@@ -19,6 +23,9 @@ final class Schema {
     static final int APPLICATION_ID = 0x73616c76;
 
     private static final List<String> SCRIPTS = List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql");
+
+    private static final Pattern CREATED = Pattern.compile("CREATE (?:UNIQUE )?(?:TABLE|INDEX|TRIGGER) (\\w+)");
+    private static final Pattern SPACE = Pattern.compile("\\s+");
 
     private Schema() {}
 
@@ -73,6 +80,43 @@ final class Schema {
             }
         }
         Database.execute(connection, "PRAGMA user_version = " + SCRIPTS.size());
+    }
+
+    /** Names of tables, indexes and triggers that are not as the scripts made them. */
+    static List<String> differences(Connection connection) throws SQLException {
+        Map<String, String> wanted = new TreeMap<>();
+        for (String script : SCRIPTS) {
+            for (String statement : statements(script)) {
+                String sql = statement.strip();
+                wanted.put(nameIn(sql), plain(sql.substring(0, sql.length() - 1)));
+            }
+        }
+        List<String> differences = new ArrayList<>();
+        try (PreparedStatement select = connection.prepareStatement(
+                        "SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name");
+                ResultSet row = select.executeQuery()) {
+            while (row.next()) {
+                String sql = wanted.remove(row.getString(1));
+                if (sql == null || !sql.equals(plain(row.getString(2)))) {
+                    differences.add(row.getString(1));
+                }
+            }
+        }
+        differences.addAll(wanted.keySet());
+        return differences;
+    }
+
+    /** Name of what a CREATE statement makes. */
+    private static String nameIn(String sql) {
+        Matcher matcher = CREATED.matcher(sql);
+        if (!matcher.lookingAt()) {
+            throw new IllegalStateException("a script holds " + sql);
+        }
+        return matcher.group(1);
+    }
+
+    private static String plain(String sql) {
+        return SPACE.matcher(sql).replaceAll(" ").strip();
     }
 
     /** The statements that make the indexes. */
