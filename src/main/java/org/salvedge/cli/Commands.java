@@ -10,13 +10,13 @@ import org.jspecify.annotations.Nullable;
 final class Commands {
     /** In the order of the overview; every name here is known to {@link #create}. */
     static final List<Moment> MOMENTS = List.of(
-            new Moment("Setting up", List.of("init", "completion")),
+            new Moment("Setting up", List.of("init", "import", "export", "completion")),
             new Moment("A lot", List.of("preview", "bid", "receive")),
             new Moment("At the bench", List.of("attempt", "place", "wait")),
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
-            new Moment("Looking things up", List.of("show")),
+            new Moment("Looking things up", List.of("yield", "show")),
             new Moment("Corrections", List.of("amend", "undo", "regroup")));
 
     /** A moment in the shop's work, and the commands that belong to it. */
@@ -31,6 +31,8 @@ final class Commands {
             case "bid" -> new BidCommand();
             case "comeback" -> new ComebackCommand();
             case "completion" -> new CompletionCommand();
+            case "export" -> new ExportCommand();
+            case "import" -> new ImportCommand();
             case "init" -> new InitCommand();
             case "lost" -> new LostCommand();
             case "offer" -> new OfferCommand();
@@ -45,6 +47,7 @@ final class Commands {
             case "strip" -> new StripCommand();
             case "undo" -> new UndoCommand();
             case "wait" -> new WaitCommand();
+            case "yield" -> new YieldCommand();
             default -> null;
         };
     }

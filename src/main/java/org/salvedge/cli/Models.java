@@ -9,6 +9,6 @@ final class Models {
     private Models() {}
 
     static ModelBook of(Session session, Ledger ledger) {
-        return ModelBook.of(session.shop().settings().families(), ledger.history(AsOf.NOW, Ledger.Detail.FULL));
+        return ModelBook.of(session.shop().settings().families(), ledger.history(AsOf.NOW, Ledger.Detail.COUNTS));
     }
 }

@@ -91,10 +91,15 @@ final class ShopFolder {
     }
 
     private Path existing() {
+        requireThere();
+        return ledgerFile();
+    }
+
+    /** @throws Refused if there is no shop */
+    void requireThere() {
         if (!exists()) {
             throw new Refused("no shop here: salvedge init (looked in " + folder
                     + "; --shop DIR or SALVEDGE_SHOP names another)");
         }
-        return ledgerFile();
     }
 }

@@ -1,0 +1,98 @@
+package org.salvedge.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Imported;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.ledger.PackageSettings;
+import org.salvedge.report.Digits;
+import org.salvedge.shop.Settings;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Moving in: takes a history package. */
+@picocli.CommandLine.Command(
+        description = "Take a history package (datapackage.json and its CSV files), whole or not at all.",
+        footer = {"", "Each bad row is named with file, row, column, the text found and what to do."})
+final class ImportCommand extends Command {
+    @Parameters(paramLabel = "DIR", description = "The folder that holds datapackage.json.")
+    Path folder = Path.of("");
+
+    @Option(names = "--format", paramLabel = "table|json", description = "table (default) or json.")
+    Format format = Format.TABLE;
+
+    @Override
+    int run(Session session) {
+        Path source = session.file(folder);
+        Imported imported;
+        try (Ledger ledger = session.shop().open();
+                ProgressLine progress = new ProgressLine(session.surroundings())) {
+            imported = ledger.importPackage(source, progress);
+        }
+        if (format == Format.JSON) {
+            session.json(java.util.Map.of(
+                    "rows", imported.rows(),
+                    "lots", imported.lots(),
+                    "sets", imported.sets(),
+                    "attempts", imported.attempts(),
+                    "exits", imported.exits(),
+                    "comebacks", imported.comebacks()));
+        } else {
+            session.say(words(imported));
+        }
+        differences(Ledger.packageSettings(source), session.shop().settings()).forEach(session::remark);
+        return Status.DONE;
+    }
+
+    private static String words(Imported imported) {
+        List<String> parts = new ArrayList<>();
+        count(parts, imported.lots(), "lots");
+        count(parts, imported.sets(), "sets");
+        count(parts, imported.attempts(), "attempts");
+        count(parts, imported.exits(), "exits");
+        count(parts, imported.comebacks(), "comebacks");
+        count(parts, imported.parts(), "parts");
+        count(parts, imported.recipes(), "recipes");
+        count(parts, imported.bids(), "bids");
+        count(parts, imported.offers(), "offers");
+        return "Imported " + (parts.isEmpty() ? "nothing: the package has no rows" : String.join(", ", parts));
+    }
+
+    private static void count(List<String> parts, long n, String what) {
+        if (n > 0) {
+            parts.add(Digits.grouped(n) + " " + what);
+        }
+    }
+
+    /** Settings that figures rest on travel with a package; this shop's stay in force. */
+    private static List<String> differences(PackageSettings there, Settings here) {
+        List<String> lines = new ArrayList<>();
+        differs(
+                lines,
+                "labour_rate",
+                there.labourRate() == null
+                        ? null
+                        : there.labourRate().stripTrailingZeros().toPlainString(),
+                here.labourRate().stripTrailingZeros().toPlainString());
+        differs(
+                lines,
+                "zone",
+                there.zone() == null ? null : there.zone().getId(),
+                here.zone().getId());
+        differs(
+                lines,
+                "basis",
+                there.basis() == null ? null : there.basis().code(),
+                here.basis().code());
+        return lines;
+    }
+
+    private static void differs(List<String> lines, String setting, @Nullable String there, String here) {
+        if (there != null && !there.equals(here)) {
+            lines.add("note: the package was kept with " + setting + " " + there + "; this shop's is " + here
+                    + " (shop.toml), which counts from now on");
+        }
+    }
+}

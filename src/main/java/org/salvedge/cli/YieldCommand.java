@@ -1,0 +1,61 @@
+package org.salvedge.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.report.YieldReport;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.History;
+import org.salvedge.yield.Key;
+import org.salvedge.yield.Outcomes;
+import org.salvedge.yield.YieldTable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Any time: what the bench makes of the sets. */
+@picocli.CommandLine.Command(
+        description = "Show yield, time per fix and margin by model family and fix, or by other keys.",
+        footer = {
+            "",
+            "Keys: family, maker, model, inches, supplier, lot, claimed, grade, month, fault, fix, technician. With a key of the",
+            "bench among them (fault, fix, technician) a row counts turns at the bench, else sets."
+        })
+final class YieldCommand extends Command {
+    @Option(
+            names = "--by",
+            paramLabel = "KEY,...",
+            description = "Keys of the rows (default: ${DEFAULT-VALUE}).",
+            defaultValue = "family,fix")
+    String by = "family,fix";
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "Only what had happened and had been recorded by that day's end.")
+    @Nullable
+    LocalDate asOf;
+
+    @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
+    Format format = Format.TABLE;
+
+    @Mixin
+    Overrides overrides = new Overrides();
+
+    @Override
+    int run(Session session) {
+        List<Key> keys = Key.parse(by);
+        overrides.apply(session);
+        session.shop().requireThere();
+        CompletableFuture<Void> tables = YieldTable.prepare();
+        History history;
+        try (Ledger ledger = session.shop().read()) {
+            history = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.COUNTS);
+        }
+        Outcomes outcomes = Outcomes.of(history, session.shop().settings().labourRate());
+        tables.join();
+        session.print(YieldReport.table(YieldTable.of(outcomes, keys)), format);
+        return Status.DONE;
+    }
+}
