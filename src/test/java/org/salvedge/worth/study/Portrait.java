@@ -1,6 +1,5 @@
 package org.salvedge.worth.study;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -101,9 +100,6 @@ record Portrait(
 
     /** Mean over shops of one figure. */
     static double mean(List<Portrait> shops, java.util.function.ToDoubleFunction<Portrait> of) {
-        return Arrays.stream(shops.toArray(Portrait[]::new))
-                .mapToDouble(of)
-                .average()
-                .orElseThrow();
+        return shops.stream().mapToDouble(of).average().orElseThrow();
     }
 }
