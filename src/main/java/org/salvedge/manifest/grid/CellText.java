@@ -1,0 +1,51 @@
+package org.salvedge.manifest.grid;
+
+/** Text as it may leave the grid: no control characters but the line feed, no outer spaces, no endless length. */
+final class CellText {
+    private CellText() {}
+
+    static String clean(String text, int longest) {
+        int n = text.length();
+        boolean simple = n <= longest;
+        for (int i = 0; simple && i < n; i++) {
+            char c = text.charAt(i);
+            simple = c > ' ' && c < 0x7f || c == ' ' && i > 0 && i < n - 1 || c > 0xbf && c < 0x2000;
+        }
+        return simple ? text : cleaned(text, longest);
+    }
+
+    private static String cleaned(String text, int longest) {
+        StringBuilder out = new StringBuilder(Math.min(text.length(), longest));
+        for (int i = 0; i < text.length() && out.length() < longest; i++) {
+            char c = text.charAt(i);
+            if (c == '\r') {
+                boolean pair = i + 1 < text.length() && text.charAt(i + 1) == '\n';
+                if (!pair) {
+                    out.append('\n');
+                }
+            } else if (c == '\n') {
+                out.append('\n');
+            } else if (isInvisible(c)) {
+                continue;
+            } else if (Character.isISOControl(c) || Character.isSpaceChar(c) || c == '\uFFFE' || c == '\uFFFF') {
+                out.append(' ');
+            } else {
+                out.append(c);
+            }
+        }
+        int length = out.length();
+        if (length > 0 && Character.isHighSurrogate(out.charAt(length - 1))) {
+            out.setLength(length - 1);
+        }
+        return out.toString().strip();
+    }
+
+    /** Zero-width marks, byte order marks, and the marks that turn the direction of writing. */
+    private static boolean isInvisible(char c) {
+        return c == '\u00AD'
+                || c >= '\u200B' && c <= '\u200F'
+                || c >= '\u202A' && c <= '\u202E'
+                || c >= '\u2060' && c <= '\u206F'
+                || c == '\uFEFF';
+    }
+}
