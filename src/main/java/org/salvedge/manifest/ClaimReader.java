@@ -9,7 +9,7 @@ import org.salvedge.shop.Claim;
 
 /** From a seller's words to a claim code. The worst for the value wins: broken glass, then symptoms, then states. */
 final class ClaimReader {
-    /** @param sureness 0 to 1; @param words the words that it rests on */
+    /** A claim, how sure it is (0 to 1), and the words that it rests on. */
     record Reading(Claim claim, double sureness, String words) {}
 
     /** Worst first; those after {@code OTHER} are states and give way to any symptom. */
@@ -32,11 +32,40 @@ final class ClaimReader {
     private static final int GAP = 2;
     /** How far a negation reaches. */
     private static final int REACH = 3;
+
     private static final int MOST_KEPT = 50_000;
     private static final Set<String> AFTER = Set.of("not", "nicht", "pas", "no");
 
     private static final Set<String> PARTS = Set.of(
-            "wifi", "wlan", "wi", "bluetooth", "hdmi", "usb", "port", "ports", "tuner", "remote", "app", "apps", "lan", "scart", "buchse", "anschluss", "fernbedienung", "telecommande", "prise", "mando", "puerto", "netflix", "ethernet", "aux", "button", "buttons", "tasten", "joystick", "sender");
+            "wifi",
+            "wlan",
+            "wi",
+            "bluetooth",
+            "hdmi",
+            "usb",
+            "port",
+            "ports",
+            "tuner",
+            "remote",
+            "app",
+            "apps",
+            "lan",
+            "scart",
+            "buchse",
+            "anschluss",
+            "fernbedienung",
+            "telecommande",
+            "prise",
+            "mando",
+            "puerto",
+            "netflix",
+            "ethernet",
+            "aux",
+            "button",
+            "buttons",
+            "tasten",
+            "joystick",
+            "sender");
 
     private record Hit(SymptomWords.Phrase phrase, int from, int to) {}
 
@@ -128,11 +157,13 @@ final class ClaimReader {
     /** A hit within the span of a longer one is part of it: "no power" is not "power". */
     private static List<Hit> longestOnly(List<Hit> hits) {
         List<Hit> kept = new ArrayList<>();
-        for (Hit h : hits) {
+        for (int i = 0; i < hits.size(); i++) {
+            Hit h = hits.get(i);
             boolean inside = false;
-            for (Hit o : hits) {
+            for (int j = 0; j < hits.size(); j++) {
+                Hit o = hits.get(j);
                 boolean longer = o.phrase.words().length > h.phrase.words().length;
-                inside |= o != h && longer && o.from <= h.from && o.to >= h.to;
+                inside |= j != i && longer && o.from <= h.from && o.to >= h.to;
                 inside |= o.phrase.own() && !h.phrase.own() && o.from <= h.from && o.to >= h.to;
             }
             if (!inside) {
@@ -176,6 +207,7 @@ final class ClaimReader {
     }
 
     private static boolean startsPhrase(String word) {
-        return Set.of("power", "picture", "image", "sound", "stand", "remote", "backlight", "display", "audio").contains(word);
+        return Set.of("power", "picture", "image", "sound", "stand", "remote", "backlight", "display", "audio")
+                .contains(word);
     }
 }

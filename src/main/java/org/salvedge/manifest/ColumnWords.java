@@ -15,7 +15,9 @@ import org.jspecify.annotations.Nullable;
 /** Sellers' header words: which field a heading speaks of. A shop's own words go before those built in. */
 final class ColumnWords {
     private static final Set<String> UNITS = Set.of(
-            "eur", "euro", "euros", "gbp", "usd", "chf", "net", "netto", "brutto", "incl", "excl", "vat", "ht", "ttc", "mwst", "iva", "in", "tv", "the", "of", "per", "pro", "par", "por", "de", "du", "des", "del", "la", "le", "der", "die", "das", "est", "ca", "approx");
+            "eur", "euro", "euros", "gbp", "usd", "chf", "net", "netto", "brutto", "incl", "excl", "vat", "ht", "ttc",
+            "mwst", "iva", "in", "tv", "the", "of", "per", "pro", "par", "por", "de", "du", "des", "del", "la", "le",
+            "der", "die", "das", "est", "ca", "approx");
 
     private final Map<String, Field> words = new HashMap<>();
 
@@ -38,7 +40,8 @@ final class ColumnWords {
     }
 
     /** The field of a heading; null where it says nothing known. */
-    @Nullable Field find(String heading) {
+    @Nullable
+    Field find(String heading) {
         String plain = Plain.of(heading);
         if (plain.isEmpty() || plain.length() > 60) {
             return null;

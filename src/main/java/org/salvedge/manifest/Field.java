@@ -28,7 +28,8 @@ enum Field {
     OTHER;
 
     /** Name in the answer of preview; null for fields that it does not speak of. */
-    @Nullable String answer() {
+    @Nullable
+    String answer() {
         return switch (this) {
             case MAKER -> "maker";
             case MODEL -> "model";

@@ -31,7 +31,8 @@ final class Finds {
         }
     }
 
-    @Nullable Header first() {
+    @Nullable
+    Header first() {
         return first;
     }
 
@@ -44,7 +45,8 @@ final class Finds {
     }
 
     /** Where this serial was met before; null if it is new. */
-    @Nullable String serialMetBefore(String serial, String where) {
+    @Nullable
+    String serialMetBefore(String serial, String where) {
         return serials.putIfAbsent(Serials.key(serial), where);
     }
 

@@ -35,7 +35,9 @@ final class Header {
             Header lower = read(number, below, null, words);
             Header both = read(number, cells, below, words);
             boolean lowerAdds = both != null && (one == null || both.kinds() > one.kinds()) && lowerHeads(below, words);
-            if (both != null && lowerAdds && (one != null || lower == null || lower.kinds() < both.kinds() || hasMerge(below))) {
+            if (both != null
+                    && lowerAdds
+                    && (one != null || lower == null || lower.kinds() < both.kinds() || hasMerge(below))) {
                 return both;
             }
         }
@@ -84,7 +86,10 @@ final class Header {
         int longTexts = 0;
         for (int c = 0; c < cells.length; c++) {
             String upper = cells[c].isBlank() ? "" : flat(cells[c].shown());
-            String lower = below == null || c >= below.length || below[c].isBlank() || below[c].origin() == Cell.Origin.ABOVE ? "" : flat(below[c].shown());
+            String lower =
+                    below == null || c >= below.length || below[c].isBlank() || below[c].origin() == Cell.Origin.ABOVE
+                            ? ""
+                            : flat(below[c].shown());
             if (upper.isEmpty() && lower.isEmpty()) {
                 continue;
             }
@@ -96,7 +101,9 @@ final class Header {
                 Field joined = words.find(upper + " " + lower);
                 Field top = words.find(upper);
                 boolean price = top != null && top.isPrice();
-                f = joined != null && (f == null || f == Field.OTHER || f.isPrice() || price) ? joined : f == null ? top : f;
+                f = joined != null && (f == null || f == Field.OTHER || f.isPrice() || price)
+                        ? joined
+                        : f == null ? top : f;
             }
             texts.put(c, lower.isEmpty() ? upper : lower);
             if (f != null && f != Field.OTHER) {
@@ -104,11 +111,18 @@ final class Header {
             }
         }
         List<Integer> references = columns.remove(Field.REFERENCE);
-        if (references != null && !columns.containsKey(Field.MODEL) && !columns.containsKey(Field.MAKER_MODEL) && !columns.containsKey(Field.DESCRIPTION)) {
+        if (references != null
+                && !columns.containsKey(Field.MODEL)
+                && !columns.containsKey(Field.MAKER_MODEL)
+                && !columns.containsKey(Field.DESCRIPTION)) {
             columns.put(Field.MODEL, references);
         }
         boolean enough = columns.size() >= FEWEST && (names(columns) || columns.size() >= 3);
-        if (!enough || numbers > 0 || longTexts > 0 || columns.size() < 4 && columns.values().stream().mapToInt(List::size).sum() * 3 < filled) {
+        if (!enough
+                || numbers > 0
+                || longTexts > 0
+                || columns.size() < 4
+                        && columns.values().stream().mapToInt(List::size).sum() * 3 < filled) {
             return null;
         }
         return new Header(number, columns, texts, below != null);
@@ -174,7 +188,10 @@ final class Header {
         Map<String, String> answer = new LinkedHashMap<>();
         for (Field f : Field.values()) {
             String name = f.answer();
-            if (name == null || !columns.containsKey(f) || f.isPrice() && priceField() != f || f.isSize() && sizeField() != f) {
+            if (name == null
+                    || !columns.containsKey(f)
+                    || f.isPrice() && priceField() != f
+                    || f.isSize() && sizeField() != f) {
                 continue;
             }
             StringBuilder joined = new StringBuilder();
@@ -197,7 +214,8 @@ final class Header {
     }
 
     /** What the seller asks before retail value, price of one before price of a line. */
-    @Nullable Field priceField() {
+    @Nullable
+    Field priceField() {
         for (Field f : new Field[] {Field.ASKING, Field.ASKING_LINE, Field.RETAIL, Field.RETAIL_LINE}) {
             if (has(f)) {
                 return f;
@@ -206,7 +224,8 @@ final class Header {
         return null;
     }
 
-    @Nullable Field sizeField() {
+    @Nullable
+    Field sizeField() {
         for (Field f : new Field[] {Field.INCHES, Field.CENTIMETRES, Field.MILLIMETRES}) {
             if (has(f)) {
                 return f;

@@ -35,7 +35,10 @@ public final class ManifestReader {
      * @throws Refused if the file is no table that can be read, naming the file and the reason
      */
     public Manifest read(Path file, @Nullable String password) {
-        String name = visible(file.getFileName() == null ? file.toString() : file.getFileName().toString());
+        String name = visible(
+                file.getFileName() == null
+                        ? file.toString()
+                        : file.getFileName().toString());
         requirePlainFile(file, name);
         Path copy = null;
         try {
@@ -65,13 +68,21 @@ public final class ManifestReader {
         }
         Header header = finds.first();
         if (header == null) {
-            throw new Refused(name + " holds no table of sets: no row with headings such as maker, model, size was found. "
-                    + "Name the seller's headings under [columns] in shop.toml.");
+            throw new Refused(
+                    name + " holds no table of sets: no row with headings such as maker, model, size was found. "
+                            + "Name the seller's headings under [columns] in shop.toml.");
         }
         if (finds.sets().isEmpty() && finds.problems().isEmpty()) {
             throw new Refused(name + " holds a header and no sets under it. Ask the seller for the whole list.");
         }
-        return new Manifest(name, sha256, finds.firstSheet(), header.row(), Map.copyOf(header.answer()), finds.sets(), finds.problems());
+        return new Manifest(
+                name,
+                sha256,
+                finds.firstSheet(),
+                header.row(),
+                Map.copyOf(header.answer()),
+                finds.sets(),
+                finds.problems());
     }
 
     private static void requirePlainFile(Path file, String name) {
@@ -79,7 +90,8 @@ public final class ManifestReader {
             throw new Refused(name + " is not there. Check the name and the folder.");
         }
         if (!Files.isRegularFile(file)) {
-            throw new Refused(name + " is no plain file" + (Files.isDirectory(file) ? " but a folder" : "") + ". Give the spreadsheet itself.");
+            throw new Refused(name + " is no plain file" + (Files.isDirectory(file) ? " but a folder" : "")
+                    + ". Give the spreadsheet itself.");
         }
     }
 
@@ -97,7 +109,8 @@ public final class ManifestReader {
             for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
                 total += n;
                 if (total > LARGEST) {
-                    throw new Refused(file.getFileName() + " is larger than " + (LARGEST >> 20) + " MiB. Split the list into smaller files.");
+                    throw new Refused(file.getFileName() + " is larger than " + (LARGEST >> 20)
+                            + " MiB. Split the list into smaller files.");
                 }
                 digest.update(buffer, 0, n);
                 out.write(buffer, 0, n);

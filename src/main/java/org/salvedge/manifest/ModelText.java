@@ -13,8 +13,48 @@ final class ModelText {
     record Parts(@Nullable String maker, @Nullable String model, String rest) {}
 
     private static final Set<String> NOT_MAKER = Set.of(
-            "tv", "led", "lcd", "oled", "qled", "smart", "television", "televisor", "fernseher", "televiseur", "uhd", "fhd", "hd", "4k", "8k", "ultra", "full", "inch", "inches", "zoll", "pouces", "pulgadas", "flat", "screen", "the", "model", "modell", "modele", "modelo", "ecran", "pantalla", "tele", "new", "used", "plasma", "display", "curved", "class", "de", "cm");
-    private static final Pattern NO_MODEL = Pattern.compile("(?i)4k|8k|2k|1080p?|720p|2160p?|4320p?|hdr10\\+?|[0-9]+hz|[0-9]+w|[0-9]+v|[0-9]+k|20[0-3][0-9]|[0-9]+(?:[.,][0-9]+)?(?:\"|''|in|inch|zoll|cm|mm|”|″)?|x[0-9]|[0-9]x|[0-9]+%|[0-9]+st|[0-9]+pcs|h\\.?26[45]|dvb-?t2|wifi[0-9]?|hdmi[0-9]*|usb[0-9.]*");
+            "tv",
+            "led",
+            "lcd",
+            "oled",
+            "qled",
+            "smart",
+            "television",
+            "televisor",
+            "fernseher",
+            "televiseur",
+            "uhd",
+            "fhd",
+            "hd",
+            "4k",
+            "8k",
+            "ultra",
+            "full",
+            "inch",
+            "inches",
+            "zoll",
+            "pouces",
+            "pulgadas",
+            "flat",
+            "screen",
+            "the",
+            "model",
+            "modell",
+            "modele",
+            "modelo",
+            "ecran",
+            "pantalla",
+            "tele",
+            "new",
+            "used",
+            "plasma",
+            "display",
+            "curved",
+            "class",
+            "de",
+            "cm");
+    private static final Pattern NO_MODEL = Pattern.compile(
+            "(?i)4k|8k|2k|1080p?|720p|2160p?|4320p?|hdr10\\+?|[0-9]+hz|[0-9]+w|[0-9]+v|[0-9]+k|20[0-3][0-9]|[0-9]+(?:[.,][0-9]+)?(?:\"|''|in|inch|zoll|cm|mm|”|″)?|x[0-9]|[0-9]x|[0-9]+%|[0-9]+st|[0-9]+pcs|h\\.?26[45]|dvb-?t2|wifi[0-9]?|hdmi[0-9]*|usb[0-9.]*");
 
     private ModelText() {}
 
@@ -41,7 +81,8 @@ final class ModelText {
     private static @Nullable String maker(List<String> words) {
         StringBuilder maker = new StringBuilder();
         for (String w : words) {
-            if (!NOT_MAKER.contains(Plain.of(w)) && (w.chars().anyMatch(Character::isLetter) || w.equals("&") && maker.length() > 0)) {
+            if (!NOT_MAKER.contains(Plain.of(w))
+                    && (w.chars().anyMatch(Character::isLetter) || w.equals("&") && maker.length() > 0)) {
                 maker.append(maker.length() == 0 ? "" : " ").append(w);
             }
         }
@@ -54,7 +95,20 @@ final class ModelText {
     }
 
     static boolean isUnknown(String text) {
-        return Set.of("", "-", "n/a", "na", "none", "unknown", "unbekannt", "inconnu", "desconocido", "?", "tbc", "k.a.", "s/n")
+        return Set.of(
+                        "",
+                        "-",
+                        "n/a",
+                        "na",
+                        "none",
+                        "unknown",
+                        "unbekannt",
+                        "inconnu",
+                        "desconocido",
+                        "?",
+                        "tbc",
+                        "k.a.",
+                        "s/n")
                 .contains(text.strip().toLowerCase(Locale.ROOT));
     }
 }

@@ -9,9 +9,10 @@ final class NotATelevision {
                     + "|soundbars?|lautsprecher|kopfhorer|toaster|wasserkocher|mikrowelle[n]?|kuhlschrank|spulmaschine|waschmaschine|staubsauger|kaffeemaschine|bugeleisen|ventilator|fritteuse|wandhalterung(?:en)?|halterung(?:en)?|kabel|fernbedienung(?:en)?|antenne[n]?|receiver|beamer|mixer|herd|fohn|rasierer"
                     + "|barres? de son|enceintes?|casques?|grille pain|bouilloires?|micro ?ondes?|refrigerateurs?|lave (?:linge|vaisselle)|aspirateurs?|cafetieres?|fers? a repasser|ventilateurs?|friteuses?|supports? mura[lu]x?|telecommandes?|cordons?|mixeurs?|seche cheveux|four"
                     + "|barras? de sonido|altavo[zc](?:es)?|auriculares|tostador(?:a|es|as)?|hervidor(?:es)?|microondas|frigorificos?|neveras?|lavadoras?|lavavajillas|aspirador(?:a|es|as)?|cafeteras?|planchas?|ventilador(?:es)?|freidoras?|soportes?(?: de pared)?|mandos?(?: a distancia)?|batidoras?|horno|secador)\\b");
-    private static final Pattern SET = Pattern.compile("\\b(led tv|smart tv|oled tv|qled tv|lcd tv|tvs?|televisions?|fernseher|televiseurs?|televisor(?:es)?)\\b");
-    private static final Pattern MISSING = Pattern.compile(
-            "\\b(no|without|missing|incl|with|ohne|mit|fehlt|sans|avec|sin|con|falta|manque)\\b");
+    private static final Pattern SET = Pattern.compile(
+            "\\b(led tv|smart tv|oled tv|qled tv|lcd tv|tvs?|televisions?|fernseher|televiseurs?|televisor(?:es)?)\\b");
+    private static final Pattern MISSING =
+            Pattern.compile("\\b(no|without|missing|incl|with|ohne|mit|fehlt|sans|avec|sin|con|falta|manque)\\b");
 
     private NotATelevision() {}
 
@@ -30,7 +31,10 @@ final class NotATelevision {
         }
         if (SET.matcher(n).find()) {
             // "TV wall bracket" is none; "LED TV, no remote" is one.
-            return !MISSING.matcher(n).find() && Pattern.compile("\\b(?:bracket|mount|wandhalterung|halterung|support|soporte|stand|cable|kabel)").matcher(n).find();
+            return !MISSING.matcher(n).find()
+                    && Pattern.compile("\\b(?:bracket|mount|wandhalterung|halterung|support|soporte|stand|cable|kabel)")
+                            .matcher(n)
+                            .find();
         }
         return true;
     }

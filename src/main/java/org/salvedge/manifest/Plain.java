@@ -12,16 +12,23 @@ final class Plain {
     private Plain() {}
 
     static String of(String text) {
-        String s = text.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("œ", "oe").replace("æ", "ae");
+        String s = text.toLowerCase(Locale.ROOT)
+                .replace("ß", "ss")
+                .replace("œ", "oe")
+                .replace("æ", "ae");
         s = MARKS.matcher(Normalizer.normalize(s, Normalizer.Form.NFKD)).replaceAll("");
         return OTHERS.matcher(s).replaceAll(" ").strip();
     }
 
     /** Keeps commas, full stops and the like as one mark each, for the reading of symptoms. */
     static String clauses(String text) {
-        String s = text.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("œ", "oe").replace("æ", "ae");
+        String s = text.toLowerCase(Locale.ROOT)
+                .replace("ß", "ss")
+                .replace("œ", "oe")
+                .replace("æ", "ae");
         s = MARKS.matcher(Normalizer.normalize(s, Normalizer.Form.NFKD)).replaceAll("");
-        s = s.replaceAll("['’`´]", " ").replaceAll("[,;:/|\\n]+|\\s[-–—]+\\s|[–—]|(?<=[a-z]{6})\\.\\s+(?=[a-z]{2,}\\s)", " , ");
+        s = s.replaceAll("['’`´]", " ")
+                .replaceAll("[,;:/|\\n]+|\\s[-–—]+\\s|[–—]|(?<=[a-z]{6})\\.\\s+(?=[a-z]{2,}\\s)", " , ");
         return s.replaceAll("[^a-z0-9,]+", " ").strip();
     }
 }

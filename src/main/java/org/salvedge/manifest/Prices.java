@@ -40,10 +40,14 @@ final class Prices {
             return point > comma ? Convention.POINT : Convention.COMMA;
         }
         if (point >= 0) {
-            return n.indexOf('.') != point ? Convention.COMMA : n.length() - point - 1 == 3 ? Convention.UNDECIDED : Convention.POINT;
+            return n.indexOf('.') != point
+                    ? Convention.COMMA
+                    : n.length() - point - 1 == 3 ? Convention.UNDECIDED : Convention.POINT;
         }
         if (comma >= 0) {
-            return n.indexOf(',') != comma ? Convention.POINT : n.length() - comma - 1 == 3 ? Convention.UNDECIDED : Convention.COMMA;
+            return n.indexOf(',') != comma
+                    ? Convention.POINT
+                    : n.length() - comma - 1 == 3 ? Convention.UNDECIDED : Convention.COMMA;
         }
         return Convention.UNDECIDED;
     }
@@ -60,7 +64,9 @@ final class Prices {
         } else if (convention == Convention.POINT) {
             n = n.replace(",", "");
         } else {
-            n = GROUPED_POINT.matcher(n).matches() ? n : GROUPED_COMMA.matcher(n).matches() ? n.replace(",", "") : n.replace(',', '.');
+            n = GROUPED_POINT.matcher(n).matches()
+                    ? n
+                    : GROUPED_COMMA.matcher(n).matches() ? n.replace(",", "") : n.replace(',', '.');
             n = GROUPED_POINT.matcher(n).matches() && n.indexOf('.') != n.lastIndexOf('.') ? n.replace(".", "") : n;
         }
         try {

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 /** Quantities: 3, x3, 2 pcs, 1 Stk. */
 final class Quantities {
     static final int LARGEST = 1000;
-    private static final Pattern FORM = Pattern.compile(
-            "(?iu)(?:x|qty:?|×)?\\s*([0-9]{1,9})(?:[.,]0+)?\\s*(?:x|×|[\\p{L}]{1,10}\\.?)?");
+    private static final Pattern FORM =
+            Pattern.compile("(?iu)(?:x|qty:?|×)?\\s*([0-9]{1,9})(?:[.,]0+)?\\s*(?:x|×|[\\p{L}]{1,10}\\.?)?");
 
     private Quantities() {}
 

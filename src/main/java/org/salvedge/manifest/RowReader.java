@@ -52,7 +52,12 @@ final class RowReader {
         }
         if (name.model == null && name.maker == null) {
             if (own >= 3) {
-                problem(row, -1, shown(cells), "has neither maker nor model", "Give both, or delete the row if it is no set");
+                problem(
+                        row,
+                        -1,
+                        shown(cells),
+                        "has neither maker nor model",
+                        "Give both, or delete the row if it is no set");
             }
             return;
         }
@@ -73,7 +78,12 @@ final class RowReader {
         return facts >= 2;
     }
 
-    private record Naming(@Nullable String maker, @Nullable String model, String all, @Nullable Quantity size, String rest) {}
+    private record Naming(
+            @Nullable String maker,
+            @Nullable String model,
+            String all,
+            @Nullable Quantity size,
+            String rest) {}
 
     private Naming naming(int row, Cell[] cells) {
         String maker = text(cells, Field.MAKER);
@@ -117,7 +127,12 @@ final class RowReader {
         String model = name.model;
         Cell modelCell = cell(cells, Field.MODEL);
         if (modelCell != null && modelCell.kind() == Cell.Kind.DATE) {
-            problem(row, column(Field.MODEL), modelCell.shown(), "is a date, not a model", "The seller's program changed it; look at the rear label");
+            problem(
+                    row,
+                    column(Field.MODEL),
+                    modelCell.shown(),
+                    "is a date, not a model",
+                    "The seller's program changed it; look at the rear label");
             model = null;
         } else if (modelCell != null && modelCell.kind() == Cell.Kind.ERROR) {
             problem(row, column(Field.MODEL), modelCell.shown(), "is an error value", "Ask the seller for the model");
@@ -127,20 +142,29 @@ final class RowReader {
         } else if (model == null) {
             problem(row, column(Field.MODEL), null, "the model is missing", "Give the model number on the rear label");
         }
-        if (name.maker == null && (header.has(Field.MAKER) || header.has(Field.MAKER_MODEL) || header.has(Field.DESCRIPTION))) {
+        if (name.maker == null
+                && (header.has(Field.MAKER) || header.has(Field.MAKER_MODEL) || header.has(Field.DESCRIPTION))) {
             problem(row, column(Field.MAKER), null, "the maker is missing", "Give the maker");
         }
         Quantity inches = size(row, cells, name);
         List<@Nullable String> serials = serials(row, cells, quantity);
         BigDecimal asking = asking(row, cells, quantity);
         String claimText = claimText(cells, name);
-        ClaimReader.Reading claim = claimText.isEmpty()
-                ? new ClaimReader.Reading(Claim.UNTESTED, 0.2, "")
-                : finds.claims.read(claimText);
+        ClaimReader.Reading claim =
+                claimText.isEmpty() ? new ClaimReader.Reading(Claim.UNTESTED, 0.2, "") : finds.claims.read(claimText);
         String sheetName = sheet.name() == null ? "" : sheet.name();
         for (int k = 0; k < quantity; k++) {
             finds.set(new ListedSet(
-                    sheetName, row, name.maker, model == null ? null : ModelText.tidy(model), inches, serials.get(k), claim.claim(), claimText.isEmpty() ? null : claimText, claim.sureness(), asking));
+                    sheetName,
+                    row,
+                    name.maker,
+                    model == null ? null : ModelText.tidy(model),
+                    inches,
+                    serials.get(k),
+                    claim.claim(),
+                    claimText.isEmpty() ? null : claimText,
+                    claim.sureness(),
+                    asking));
         }
     }
 
@@ -154,7 +178,12 @@ final class RowReader {
         }
         int n = Quantities.read(text);
         if (n <= 0 || n > Quantities.LARGEST) {
-            problem(row, column(Field.QUANTITY), text, n > Quantities.LARGEST ? "is an absurd quantity" : "is not a quantity", "Give the number of sets, 1 to " + Quantities.LARGEST);
+            problem(
+                    row,
+                    column(Field.QUANTITY),
+                    text,
+                    n > Quantities.LARGEST ? "is an absurd quantity" : "is not a quantity",
+                    "Give the number of sets, 1 to " + Quantities.LARGEST);
             return 0;
         }
         return n;
@@ -169,13 +198,23 @@ final class RowReader {
         String text = c == null ? "" : c.shown();
         if (c == null || ModelText.isUnknown(text)) {
             if (name.size == null) {
-                problem(row, column(f), text.isEmpty() ? null : text, "the screen size is missing", "Give inches or centimetres");
+                problem(
+                        row,
+                        column(f),
+                        text.isEmpty() ? null : text,
+                        "the screen size is missing",
+                        "Give inches or centimetres");
             }
             return name.size;
         }
         Quantity inches = c.kind() == Cell.Kind.TEXT || c.kind() == Cell.Kind.NUMBER ? Sizes.ofCell(text, f) : null;
         if (inches == null) {
-            problem(row, column(f), text, "is not a screen size", "Give inches or centimetres (55, 55\", 139 cm), or leave it empty");
+            problem(
+                    row,
+                    column(f),
+                    text,
+                    "is not a screen size",
+                    "Give inches or centimetres (55, 55\", 139 cm), or leave it empty");
         }
         return inches;
     }
@@ -185,25 +224,51 @@ final class RowReader {
         Cell c = cell(cells, Field.SERIAL);
         String text = c == null ? "" : c.shown();
         boolean none = c == null || Serials.isNone(text);
-        boolean lost = c != null && (c.hasLostDigits() || c.kind() == Cell.Kind.ERROR || c.kind() == Cell.Kind.DAMAGED || c.kind() == Cell.Kind.DATE);
+        boolean lost = c != null
+                && (c.hasLostDigits()
+                        || c.kind() == Cell.Kind.ERROR
+                        || c.kind() == Cell.Kind.DAMAGED
+                        || c.kind() == Cell.Kind.DATE);
         if (lost) {
-            problem(row, column(Field.SERIAL), text, "is no serial any more: digits are lost", "Read the serial from the set");
+            problem(
+                    row,
+                    column(Field.SERIAL),
+                    text,
+                    "is no serial any more: digits are lost",
+                    "Read the serial from the set");
         }
-        List<String> listed = none || lost ? List.of() : quantity == 1 && !text.matches("(?s).*[,;\\n].*") ? List.of(text.strip()) : Serials.list(text);
+        List<String> listed = none || lost
+                ? List.of()
+                : quantity == 1 && !text.matches("(?s).*[,;\\n].*") ? List.of(text.strip()) : Serials.list(text);
         if (!none && !lost && listed.size() != quantity) {
-            problem(row, column(Field.SERIAL), text, "holds " + listed.size() + " serials for " + quantity + " sets", "Give one serial for each set");
+            problem(
+                    row,
+                    column(Field.SERIAL),
+                    text,
+                    "holds " + listed.size() + " serials for " + quantity + " sets",
+                    "Give one serial for each set");
         }
         for (int k = 0; k < quantity; k++) {
             String serial = k < listed.size() ? listed.get(k) : null;
             if (serial != null && Serials.isDamaged(serial)) {
-                problem(row, column(Field.SERIAL), serial, "is no serial any more: it went through scientific notation", "Read the serial from the set");
+                problem(
+                        row,
+                        column(Field.SERIAL),
+                        serial,
+                        "is no serial any more: it went through scientific notation",
+                        "Read the serial from the set");
                 serial = null;
             }
             if (serial != null) {
                 String where = (sheet.name() == null ? "" : sheet.name() + " ") + "row " + row;
                 String before = finds.serialMetBefore(serial, where);
                 if (before != null) {
-                    problem(row, column(Field.SERIAL), serial, "stands twice in the file, first in " + before, "Check which set has it");
+                    problem(
+                            row,
+                            column(Field.SERIAL),
+                            serial,
+                            "stands twice in the file, first in " + before,
+                            "Check which set has it");
                 }
             }
             out.add(serial);
@@ -229,7 +294,12 @@ final class RowReader {
             amount = Prices.read(text, conventions.getOrDefault(at, Prices.Convention.UNDECIDED));
         }
         if (amount == null) {
-            problem(row, at, text, c.kind() == Cell.Kind.ERROR ? "is an error value, not a price" : "is not a price", "Give an amount, or leave it empty");
+            problem(
+                    row,
+                    at,
+                    text,
+                    c.kind() == Cell.Kind.ERROR ? "is an error value, not a price" : "is not a price",
+                    "Give an amount, or leave it empty");
             return null;
         }
         boolean line = f == Field.ASKING_LINE || f == Field.RETAIL_LINE;
@@ -245,7 +315,10 @@ final class RowReader {
                 text.append(text.length() == 0 ? "" : ", ").append(t);
             }
         }
-        String rest = name.rest.replaceAll("^[\\s,;:|/()\\-–—\"'”″]+", "").replaceAll("(?i)^(?:led|lcd|oled|qled|smart|4k|uhd|fhd|hd|ultra|tv|\\s|[,;:|/()\\-–—\"'”″])+", "").strip();
+        String rest = name.rest
+                .replaceAll("^[\\s,;:|/()\\-–—\"'”″]+", "")
+                .replaceAll("(?i)^(?:led|lcd|oled|qled|smart|4k|uhd|fhd|hd|ultra|tv|\\s|[,;:|/()\\-–—\"'”″])+", "")
+                .strip();
         if (!rest.isEmpty() && text.length() == 0) {
             text.append(rest);
         }
@@ -263,7 +336,9 @@ final class RowReader {
 
     private String text(Cell[] cells, Field f) {
         Cell c = cell(cells, f);
-        return c == null || c.kind() == Cell.Kind.ERROR || c.kind() == Cell.Kind.DAMAGED ? "" : c.shown().replaceAll("[ \\t]+", " ").strip();
+        return c == null || c.kind() == Cell.Kind.ERROR || c.kind() == Cell.Kind.DAMAGED
+                ? ""
+                : c.shown().replaceAll("[ \\t]+", " ").strip();
     }
 
     private int column(Field f) {
@@ -282,6 +357,12 @@ final class RowReader {
 
     private void problem(int row, int column, @Nullable String found, String problem, String advice) {
         String heading = column < 0 ? null : header.text(column);
-        finds.problem(sheet, row, heading == null || heading.isEmpty() ? null : heading, found == null || found.isEmpty() ? null : found, problem, advice);
+        finds.problem(
+                sheet,
+                row,
+                heading == null || heading.isEmpty() ? null : heading,
+                found == null || found.isEmpty() ? null : found,
+                problem,
+                advice);
     }
 }

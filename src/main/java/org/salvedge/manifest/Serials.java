@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 final class Serials {
     private static final Pattern SCIENTIFIC = Pattern.compile("[0-9][.,]?[0-9]*[eE]\\+?[0-9]{1,2}");
     private static final Pattern BETWEEN = Pattern.compile("[,;/\\n|]+|\\s+(?:and|und|et|y|&)\\s+");
-    private static final Pattern NONE = Pattern.compile("(?i)n/?a|n\\.a\\.|-+|–|none|no serial|unknown|ohne|keine?|sans|sin|k\\.?a\\.?|\\?+|tbc|missing|s/n|nil|null|0");
+    private static final Pattern NONE = Pattern.compile(
+            "(?i)n/?a|n\\.a\\.|-+|–|none|no serial|unknown|ohne|keine?|sans|sin|k\\.?a\\.?|\\?+|tbc|missing|s/n|nil|null|0");
 
     private Serials() {}
 

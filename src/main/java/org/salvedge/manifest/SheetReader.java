@@ -81,8 +81,11 @@ final class SheetReader {
             points += v[0];
             commas += v[1];
         }
-        Prices.Convention whole = points == commas ? Prices.Convention.UNDECIDED : points > commas ? Prices.Convention.POINT : Prices.Convention.COMMA;
-        votes.forEach((c, v) -> out.put(c, v[0] == v[1] ? whole : v[0] > v[1] ? Prices.Convention.POINT : Prices.Convention.COMMA));
+        Prices.Convention whole = points == commas
+                ? Prices.Convention.UNDECIDED
+                : points > commas ? Prices.Convention.POINT : Prices.Convention.COMMA;
+        votes.forEach((c, v) ->
+                out.put(c, v[0] == v[1] ? whole : v[0] > v[1] ? Prices.Convention.POINT : Prices.Convention.COMMA));
         return out;
     }
 }

@@ -11,11 +11,13 @@ import org.salvedge.shop.Quantity;
 /** Screen sizes as sellers write them: 55", 55in, 139 cm, 55 Zoll, 55 pouces, 55 pulgadas. */
 final class Sizes {
     private static final String NUMBER = "([0-9]{1,4}(?:[.,][0-9]{1,2})?)";
-    private static final String INCH = "(?:\"|''|”|“|″|´´|in\\b|in\\.|inch(?:es)?\\b|ins\\b|zoll\\b|z\\b|pouces?\\b|po\\b|pulgadas?\\b|pulg\\b\\.?|pul\\b)";
+    private static final String INCH =
+            "(?:\"|''|”|“|″|´´|in\\b|in\\.|inch(?:es)?\\b|ins\\b|zoll\\b|z\\b|pouces?\\b|po\\b|pulgadas?\\b|pulg\\b\\.?|pul\\b)";
     private static final Pattern WITH_INCH = Pattern.compile("(?<![a-z0-9.,])" + NUMBER + "\\s*-?\\s*" + INCH);
     private static final Pattern WITH_CM = Pattern.compile("(?<![a-z0-9.,])" + NUMBER + "\\s*-?\\s*cm\\b");
     private static final Pattern WITH_MM = Pattern.compile("(?<![a-z0-9.,])" + NUMBER + "\\s*-?\\s*mm\\b");
-    private static final Pattern BARE = Pattern.compile("^(?:ca\\.?\\s*|approx\\.?\\s*|~\\s*)?" + NUMBER + "\\s*(?:tv|led|lcd|class)?$");
+    private static final Pattern BARE =
+            Pattern.compile("^(?:ca\\.?\\s*|approx\\.?\\s*|~\\s*)?" + NUMBER + "\\s*(?:tv|led|lcd|class)?$");
     private static final BigDecimal CM = new BigDecimal("2.54");
     private static final BigDecimal MM = new BigDecimal("25.4");
     private static final Quantity LARGEST = Quantity.of(150);

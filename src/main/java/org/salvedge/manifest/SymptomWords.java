@@ -30,7 +30,31 @@ final class SymptomWords {
     }
 
     static final Set<String> NEGATIONS = Set.of(
-            "no", "not", "non", "without", "never", "nor", "none", "kein", "keine", "keinen", "keinerlei", "nicht", "ohne", "pas", "sans", "aucun", "aucune", "ni", "sin", "ningun", "ninguna", "nunca", "isn", "isnt", "free");
+            "no",
+            "not",
+            "non",
+            "without",
+            "never",
+            "nor",
+            "none",
+            "kein",
+            "keine",
+            "keinen",
+            "keinerlei",
+            "nicht",
+            "ohne",
+            "pas",
+            "sans",
+            "aucun",
+            "aucune",
+            "ni",
+            "sin",
+            "ningun",
+            "ninguna",
+            "nunca",
+            "isn",
+            "isnt",
+            "free");
 
     private final Map<String, List<Phrase>> byFirst = new HashMap<>();
     private final List<Phrase> openFirst = new ArrayList<>();

@@ -34,7 +34,9 @@ final class ManifestJudge {
     static ManifestJudge over(Path folder) throws IOException {
         ManifestJudge judge = new ManifestJudge();
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path truth : files.filter(f -> f.toString().endsWith(".expected.json")).sorted().toList()) {
+            for (Path truth : files.filter(f -> f.toString().endsWith(".expected.json"))
+                    .sorted()
+                    .toList()) {
                 JsonNode expected = JSON.readTree(truth.toFile());
                 judge.judge(folder.resolve(expected.get("file").asText()), expected);
             }
@@ -85,7 +87,11 @@ final class ManifestJudge {
         if (allowed == 0 || got.sets().isEmpty() || expected.get("sets").isEmpty()) {
             return 0;
         }
-        return got.sets().get(0).line() - expected.get("sets").get(0).get("line").asInt() == allowed ? allowed : 0;
+        return got.sets().get(0).line()
+                                - expected.get("sets").get(0).get("line").asInt()
+                        == allowed
+                ? allowed
+                : 0;
     }
 
     private static @Nullable ListedSet best(List<ListedSet> left, JsonNode want, int shift) {
@@ -93,7 +99,9 @@ final class ManifestJudge {
         int most = -1;
         for (ListedSet s : left) {
             if (s.line() != want.get("line").asInt() + shift
-                    || want.has("sheet") && !s.sheet().isEmpty() && !s.sheet().equals(want.get("sheet").asText())) {
+                    || want.has("sheet")
+                            && !s.sheet().isEmpty()
+                            && !s.sheet().equals(want.get("sheet").asText())) {
                 continue;
             }
             int alike = (same(s.model(), want.get("model")) ? 3 : 0) + (same(s.serial(), want.get("serial")) ? 2 : 0);
@@ -111,8 +119,14 @@ final class ManifestJudge {
         count("model", same(got.model(), want.get("model")), at + "model " + got.model());
         count("serial", same(got.serial(), want.get("serial")), at + "serial " + got.serial());
         count("claimed", same(got.claimed().code(), want.get("claimed")), at + "claimed " + got.claimed());
-        count("inches", near(got.inches() == null ? null : got.inches().toDouble(), want.get("inches"), .0501), at + "inches " + got.inches());
-        count("asking", near(got.asking() == null ? null : got.asking().doubleValue(), want.get("asking"), .00501), at + "asking " + got.asking());
+        count(
+                "inches",
+                near(got.inches() == null ? null : got.inches().toDouble(), want.get("inches"), .0501),
+                at + "inches " + got.inches());
+        count(
+                "asking",
+                near(got.asking() == null ? null : got.asking().doubleValue(), want.get("asking"), .00501),
+                at + "asking " + got.asking());
     }
 
     private void problems(Path file, Manifest got, JsonNode expected, int shift) {
@@ -133,13 +147,17 @@ final class ManifestJudge {
     }
 
     private static boolean at(Problem p, JsonNode row, int shift) {
-        boolean sheet = !row.has("sheet") || p.sheet() == null || row.get("sheet").asText().equals(p.sheet());
+        boolean sheet = !row.has("sheet")
+                || p.sheet() == null
+                || row.get("sheet").asText().equals(p.sheet());
         return sheet && row.get("row").asInt() + shift == p.row();
     }
 
     private static boolean same(@Nullable String got, @Nullable JsonNode want) {
         for (JsonNode w : options(want)) {
-            if (w.isNull() ? got == null || got.isEmpty() : got != null && flat(got).equals(flat(w.asText()))) {
+            if (w.isNull()
+                    ? got == null || got.isEmpty()
+                    : got != null && flat(got).equals(flat(w.asText()))) {
                 return true;
             }
         }
@@ -168,7 +186,10 @@ final class ManifestJudge {
     }
 
     private static String flat(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC).replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT);
+        return Normalizer.normalize(text, Normalizer.Form.NFC)
+                .replaceAll("\\s+", " ")
+                .strip()
+                .toLowerCase(Locale.ROOT);
     }
 
     private void count(String what, boolean right, String difference) {
@@ -187,7 +208,8 @@ final class ManifestJudge {
 
     String report() {
         StringBuilder s = new StringBuilder();
-        score.forEach((what, c) -> s.append(String.format(Locale.ROOT, "   %-14s %5d of %5d  %5.1f %%%n", what, c[0], c[1], 100.0 * c[0] / c[1])));
+        score.forEach((what, c) -> s.append(
+                String.format(Locale.ROOT, "   %-14s %5d of %5d  %5.1f %%%n", what, c[0], c[1], 100.0 * c[0] / c[1])));
         return s.toString();
     }
 }

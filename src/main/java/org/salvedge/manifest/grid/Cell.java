@@ -34,8 +34,7 @@ public final class Cell {
     private final NumberFormat format;
     private final @Nullable String damage;
 
-    private Cell(
-            Kind kind, Origin origin, String text, double number, NumberFormat format, @Nullable String damage) {
+    private Cell(Kind kind, Origin origin, String text, double number, NumberFormat format, @Nullable String damage) {
         this.kind = kind;
         this.origin = origin;
         this.text = text;

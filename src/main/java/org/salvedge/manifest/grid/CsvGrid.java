@@ -56,7 +56,11 @@ final class CsvGrid {
             if (record.open) {
                 sheet.damaged(record.fields.length, "", "has a quote that is never closed");
             } else if (isShifted(record.fields, usual)) {
-                sheet.damaged(Math.max(usual, record.fields.length), String.join(String.valueOf(delimiter), record.fields), "has " + record.fields.length + " fields where the others have " + usual + ", so that values stand under the wrong heading");
+                sheet.damaged(
+                        Math.max(usual, record.fields.length),
+                        String.join(String.valueOf(delimiter), record.fields),
+                        "has " + record.fields.length + " fields where the others have " + usual
+                                + ", so that values stand under the wrong heading");
             }
         }
         return List.of(sheet.build());
@@ -78,14 +82,20 @@ final class CsvGrid {
         while (from < text.length()) {
             int start = from;
             from = text.length();
-            try (CSVParser parser = CSVParser.parse(new StringReader(start == 0 ? text : text.substring(start)), format)) {
+            try (CSVParser parser =
+                    CSVParser.parse(new StringReader(start == 0 ? text : text.substring(start)), format)) {
                 for (CSVRecord record : parser) {
                     String[] fields = record.values();
                     if (swallowsRecords(fields, delimiter)) {
                         int at = start + (int) record.getCharacterPosition();
                         int end = text.indexOf('\n', at);
                         end = end < 0 ? text.length() : end + 1;
-                        records.add(new Record(text.substring(at, end).replace("\"", "").strip().split(java.util.regex.Pattern.quote(String.valueOf(delimiter)), -1), true));
+                        records.add(new Record(
+                                text.substring(at, end)
+                                        .replace("\"", "")
+                                        .strip()
+                                        .split(java.util.regex.Pattern.quote(String.valueOf(delimiter)), -1),
+                                true));
                         from = end;
                         break;
                     }
@@ -100,7 +110,9 @@ final class CsvGrid {
     private static boolean swallowsRecords(String[] fields, char delimiter) {
         for (String f : fields) {
             if (f.indexOf('\n') >= 0) {
-                long lines = f.lines().filter(l -> l.chars().filter(c -> c == delimiter).count() >= 2).count();
+                long lines = f.lines()
+                        .filter(l -> l.chars().filter(c -> c == delimiter).count() >= 2)
+                        .count();
                 if (lines >= 2) {
                     return true;
                 }
@@ -116,7 +128,10 @@ final class CsvGrid {
                 counts.merge(r.fields.length, 1, Integer::sum);
             }
         }
-        return counts.entrySet().stream().max(java.util.Map.Entry.comparingByValue()).map(java.util.Map.Entry::getKey).orElse(1);
+        return counts.entrySet().stream()
+                .max(java.util.Map.Entry.comparingByValue())
+                .map(java.util.Map.Entry::getKey)
+                .orElse(1);
     }
 
     /** More fields than usual with something in them, or fewer where enough are filled to be a set. */

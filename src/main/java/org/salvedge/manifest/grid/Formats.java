@@ -44,7 +44,9 @@ final class Formats {
             return HtmlGrid.read(file, budget);
         }
         if (lower.contains("<?xml") && lower.contains("workbook")) {
-            throw BadFile.notATable("a workbook in the XML form of 2003", "Open it in a spreadsheet program and save it as XLSX or CSV");
+            throw BadFile.notATable(
+                    "a workbook in the XML form of 2003",
+                    "Open it in a spreadsheet program and save it as XLSX or CSV");
         }
         if (lower.startsWith("{\\rtf") || lower.contains("<?xml")) {
             throw BadFile.notATable("a text document", "Ask the seller for the spreadsheet itself");

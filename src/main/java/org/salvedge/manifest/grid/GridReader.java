@@ -24,7 +24,8 @@ public final class GridReader {
         } catch (Refused e) {
             throw e;
         } catch (IOException | RuntimeException e) {
-            throw new Refused(name + " is damaged: " + e.getClass().getSimpleName() + ". Ask the seller to send it again, or open it and save it anew.");
+            throw new Refused(name + " is damaged: " + e.getClass().getSimpleName()
+                    + ". Ask the seller to send it again, or open it and save it anew.");
         }
     }
 }

@@ -12,13 +12,7 @@ package org.salvedge.manifest.grid;
  * @param textLength of one cell
  */
 record Limits(
-        long fileBytes,
-        long unpackedBytes,
-        long ratio,
-        long memoryBytes,
-        int parts,
-        int columns,
-        int textLength) {
+        long fileBytes, long unpackedBytes, long ratio, long memoryBytes, int parts, int columns, int textLength) {
     static final long FREE_UNPACKED = 96L << 20;
 
     /** Room left beside the cells for the sets read from them, as a part of the whole heap. */

@@ -43,7 +43,8 @@ final class Merges {
             if (range.lastRow < row || range.firstColumn >= cells.length) {
                 continue;
             }
-            Cell corner = range.firstRow == row ? cells[range.firstColumn] : sheet.at(range.firstRow, range.firstColumn);
+            Cell corner =
+                    range.firstRow == row ? cells[range.firstColumn] : sheet.at(range.firstRow, range.firstColumn);
             if (corner.isBlank()) {
                 continue;
             }

@@ -74,8 +74,7 @@ public final class NumberFormat {
             return inFull;
         }
         try {
-            String shown =
-                    new DataFormatter(Locale.ROOT).formatRawCellContents(value, -1, code);
+            String shown = new DataFormatter(Locale.ROOT).formatRawCellContents(value, -1, code);
             return shown.length() > LONGEST_CODE ? inFull : shown.strip();
         } catch (RuntimeException e) { // a hostile code
             return inFull;

@@ -29,8 +29,7 @@ final class SheetBuilder {
     private int width;
     private boolean inOrder = true;
 
-    SheetBuilder(
-            @Nullable String name, boolean visible, boolean from1904, List<NumberFormat> formats, Budget budget) {
+    SheetBuilder(@Nullable String name, boolean visible, boolean from1904, List<NumberFormat> formats, Budget budget) {
         this.name = name;
         this.visible = visible;
         this.from1904 = from1904;

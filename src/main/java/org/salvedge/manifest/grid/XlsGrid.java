@@ -50,10 +50,13 @@ final class XlsGrid {
     }
 
     private static BadFile needsPassword(@Nullable String given) {
-        return new BadFile(given == null ? "needs a password" : "does not open with that password", "Give it with --password, or ask the seller for an open copy");
+        return new BadFile(
+                given == null ? "needs a password" : "does not open with that password",
+                "Give it with --password, or ask the seller for an open copy");
     }
 
-    private static List<Sheet> decrypted(POIFSFileSystem fs, @Nullable String password, Budget budget) throws IOException {
+    private static List<Sheet> decrypted(POIFSFileSystem fs, @Nullable String password, Budget budget)
+            throws IOException {
         Path copy = Files.createTempFile("salvedge", ".open");
         try {
             Decryptor d = Decryptor.getInstance(new EncryptionInfo(fs));
@@ -88,18 +91,30 @@ final class XlsGrid {
     }
 
     private static Sheet sheet(HSSFSheet from, List<NumberFormat> formats, boolean from1904, Budget budget) {
-        SheetBuilder sheet = new SheetBuilder(CellText.clean(from.getSheetName(), 100), true, from1904, formats, budget);
+        SheetBuilder sheet =
+                new SheetBuilder(CellText.clean(from.getSheetName(), 100), true, from1904, formats, budget);
         for (Row row : from) {
             sheet.startRow(row.getRowNum() + 1);
             for (Cell c : row) {
                 HSSFCell cell = (HSSFCell) c;
-                CellType type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+                CellType type =
+                        cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
                 int at = cell.getColumnIndex();
                 switch (type) {
                     case STRING -> sheet.text(at, cell.getStringCellValue());
-                    case NUMERIC -> sheet.number(at, cell.getNumericCellValue(), cell.getCellStyle().getIndex());
+                    case NUMERIC ->
+                        sheet.number(
+                                at,
+                                cell.getNumericCellValue(),
+                                cell.getCellStyle().getIndex());
                     case BOOLEAN -> sheet.text(at, cell.getBooleanCellValue() ? "TRUE" : "FALSE");
-                    case ERROR -> sheet.error(at, org.apache.poi.ss.usermodel.FormulaError.isValidCode(cell.getErrorCellValue()) ? org.apache.poi.ss.usermodel.FormulaError.forInt(cell.getErrorCellValue()).getString() : "#ERR");
+                    case ERROR ->
+                        sheet.error(
+                                at,
+                                org.apache.poi.ss.usermodel.FormulaError.isValidCode(cell.getErrorCellValue())
+                                        ? org.apache.poi.ss.usermodel.FormulaError.forInt(cell.getErrorCellValue())
+                                                .getString()
+                                        : "#ERR");
                     default -> {}
                 }
             }

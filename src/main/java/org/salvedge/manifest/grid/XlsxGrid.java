@@ -53,10 +53,12 @@ final class XlsxGrid {
 
     private List<Sheet> sheets() throws IOException, XMLStreamException {
         if (zip.getEntry("mimetype") != null && zip.getEntry("content.xml") != null) {
-            throw BadFile.notATable("an OpenDocument spreadsheet", "Open it in a spreadsheet program and save it as XLSX or CSV");
+            throw BadFile.notATable(
+                    "an OpenDocument spreadsheet", "Open it in a spreadsheet program and save it as XLSX or CSV");
         }
         if (zip.getEntry("xl/workbook.bin") != null) {
-            throw BadFile.notATable("a binary workbook (XLSB)", "Open it in a spreadsheet program and save it as XLSX or CSV");
+            throw BadFile.notATable(
+                    "a binary workbook (XLSB)", "Open it in a spreadsheet program and save it as XLSX or CSV");
         }
         if (zip.getEntry("word/document.xml") != null) {
             throw BadFile.notATable("a text document", "Ask the seller for the spreadsheet itself");
@@ -79,7 +81,8 @@ final class XlsxGrid {
         List<Part> parts = new ArrayList<>();
         each(workbook, r -> {
             switch (r.getLocalName()) {
-                case "workbookPr" -> from1904[0] = "1".equals(attribute(r, "date1904")) || "true".equals(attribute(r, "date1904"));
+                case "workbookPr" ->
+                    from1904[0] = "1".equals(attribute(r, "date1904")) || "true".equals(attribute(r, "date1904"));
                 case "sheet" -> {
                     String id = null;
                     for (int i = 0; i < r.getAttributeCount(); i++) {
@@ -125,7 +128,9 @@ final class XlsxGrid {
                     case "xf" -> {
                         if (inCells[0] && formats.size() < 70_000) {
                             int id = number(attribute(r, "numFmtId"), 0);
-                            String code = codes.containsKey(id) ? codes.get(id) : id >= 0 && id < 164 ? BuiltinFormats.getBuiltinFormat(id) : null;
+                            String code = codes.containsKey(id)
+                                    ? codes.get(id)
+                                    : id >= 0 && id < 164 ? BuiltinFormats.getBuiltinFormat(id) : null;
                             formats.add(NumberFormat.of(id, code));
                         }
                     }
@@ -165,7 +170,8 @@ final class XlsxGrid {
                 }
             } else if (event == XMLStreamConstants.END_ELEMENT) {
                 if (r.getLocalName().equals("si")) {
-                    String clean = CellText.clean(text.toString(), budget.limits().textLength());
+                    String clean =
+                            CellText.clean(text.toString(), budget.limits().textLength());
                     budget.text(clean);
                     texts.add(clean);
                 } else if (r.getLocalName().equals("rPh")) {
@@ -176,7 +182,8 @@ final class XlsxGrid {
         return texts;
     }
 
-    private Sheet sheet(Part part, boolean from1904, List<NumberFormat> formats, List<String> shared) throws IOException, XMLStreamException {
+    private Sheet sheet(Part part, boolean from1904, List<NumberFormat> formats, List<String> shared)
+            throws IOException, XMLStreamException {
         SheetBuilder sheet = new SheetBuilder(part.name, part.visible, from1904, formats, budget);
         XMLStreamReader r = open(java.util.Objects.requireNonNull(zip.getEntry(part.path)));
         int row = 0;
@@ -205,7 +212,9 @@ final class XlsxGrid {
         return sheet.build();
     }
 
-    private void cell(XMLStreamReader r, SheetBuilder sheet, int column, @Nullable String type, int style, List<String> shared) throws XMLStreamException {
+    private void cell(
+            XMLStreamReader r, SheetBuilder sheet, int column, @Nullable String type, int style, List<String> shared)
+            throws XMLStreamException {
         String value = null;
         boolean formula = false;
         StringBuilder inline = null;
@@ -235,7 +244,8 @@ final class XlsxGrid {
         }
     }
 
-    private static void put(SheetBuilder sheet, int column, @Nullable String type, int style, List<String> shared, String value) {
+    private static void put(
+            SheetBuilder sheet, int column, @Nullable String type, int style, List<String> shared, String value) {
         switch (type == null ? "n" : type) {
             case "s" -> {
                 int i = number(value.strip(), -1);
@@ -285,7 +295,9 @@ final class XlsxGrid {
     /** No workbook needs a document type declaration; entities hide behind them. */
     private static void refuseDtd(int event) {
         if (event == XMLStreamConstants.DTD) {
-            throw new BadFile("holds a document type declaration, which no spreadsheet needs", "Open it in a spreadsheet program and save it anew");
+            throw new BadFile(
+                    "holds a document type declaration, which no spreadsheet needs",
+                    "Open it in a spreadsheet program and save it anew");
         }
     }
 
