@@ -32,7 +32,7 @@ final class RowReader {
         if (own == 0 || RowKind.isRule(cells)) {
             return;
         }
-        Naming name = naming(row, cells);
+        Naming name = naming(cells);
         if (RowKind.isTotal(cells) && (name.model == null || name.maker == null)) {
             return;
         }
@@ -85,7 +85,7 @@ final class RowReader {
             @Nullable Quantity size,
             String rest) {}
 
-    private Naming naming(int row, Cell[] cells) {
+    private Naming naming(Cell[] cells) {
         String maker = text(cells, Field.MAKER);
         String model = text(cells, Field.MODEL);
         Cell modelCell = cell(cells, Field.MODEL);
