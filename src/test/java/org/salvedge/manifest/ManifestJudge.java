@@ -206,6 +206,10 @@ final class ManifestJudge {
         return (double) c[0] / c[1];
     }
 
+    int asked(String what) {
+        return score.getOrDefault(what, new int[2])[1];
+    }
+
     String report() {
         StringBuilder s = new StringBuilder();
         score.forEach((what, c) -> s.append(

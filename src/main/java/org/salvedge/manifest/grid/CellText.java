@@ -25,11 +25,10 @@ final class CellText {
                 }
             } else if (c == '\n') {
                 out.append('\n');
-            } else if (isInvisible(c)) {
-                continue;
-            } else if (Character.isISOControl(c) || Character.isSpaceChar(c) || c == '\uFFFE' || c == '\uFFFF') {
+            } else if (!isInvisible(c)
+                    && (Character.isISOControl(c) || Character.isSpaceChar(c) || c == '\uFFFE' || c == '\uFFFF')) {
                 out.append(' ');
-            } else {
+            } else if (!isInvisible(c)) {
                 out.append(c);
             }
         }

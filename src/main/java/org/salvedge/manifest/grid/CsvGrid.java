@@ -38,10 +38,10 @@ final class CsvGrid {
         } else {
             delimiter = delimiter(text);
         }
-        List<Record> records = records(text, delimiter);
+        List<Line> records = records(text, delimiter);
         int usual = usualSize(records);
         int row = skip;
-        for (Record record : records) {
+        for (Line record : records) {
             row++;
             budget.row();
             sheet.startRow(row);
@@ -67,9 +67,9 @@ final class CsvGrid {
     }
 
     /** @param open a quote that was opened in it is never closed; it then holds its first line only */
-    private record Record(String[] fields, boolean open) {}
+    private record Line(String[] fields, boolean open) {}
 
-    private static List<Record> records(String text, char delimiter) throws IOException {
+    private static List<Line> records(String text, char delimiter) throws IOException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(delimiter)
@@ -77,7 +77,7 @@ final class CsvGrid {
                 .setLenientEof(true)
                 .setTrailingData(true)
                 .get();
-        List<Record> records = new java.util.ArrayList<>();
+        List<Line> records = new java.util.ArrayList<>();
         int from = 0;
         while (from < text.length()) {
             int start = from;
@@ -90,7 +90,7 @@ final class CsvGrid {
                         int at = start + (int) record.getCharacterPosition();
                         int end = text.indexOf('\n', at);
                         end = end < 0 ? text.length() : end + 1;
-                        records.add(new Record(
+                        records.add(new Line(
                                 text.substring(at, end)
                                         .replace("\"", "")
                                         .strip()
@@ -99,7 +99,7 @@ final class CsvGrid {
                         from = end;
                         break;
                     }
-                    records.add(new Record(fields, false));
+                    records.add(new Line(fields, false));
                 }
             }
         }
@@ -121,9 +121,9 @@ final class CsvGrid {
         return false;
     }
 
-    private static int usualSize(List<Record> records) {
+    private static int usualSize(List<Line> records) {
         java.util.Map<Integer, Integer> counts = new java.util.TreeMap<>();
-        for (Record r : records) {
+        for (Line r : records) {
             if (r.fields.length > 1) {
                 counts.merge(r.fields.length, 1, Integer::sum);
             }

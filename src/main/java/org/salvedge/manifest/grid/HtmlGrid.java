@@ -36,7 +36,7 @@ final class HtmlGrid {
         Set<Long> taken = new HashSet<>();
         int row = 0;
         for (Element tr : table.select("tr")) {
-            if (!tr.closest("table").equals(table)) {
+            if (!table.equals(tr.closest("table"))) {
                 continue;
             }
             row++;
