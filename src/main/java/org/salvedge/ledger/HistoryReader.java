@@ -12,6 +12,7 @@ import java.util.List;
 import org.salvedge.ledger.Ledger.Detail;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.History;
+import org.salvedge.shop.HistoryBuilder;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.Text;
@@ -24,7 +25,7 @@ final class HistoryReader {
     private final Database database;
     private final Settings settings;
     private final Detail detail;
-    private final History.Builder builder;
+    private final HistoryBuilder builder;
 
     HistoryReader(Database database, Settings settings, Detail detail) {
         this.database = database;
@@ -174,7 +175,7 @@ final class HistoryReader {
                 builder.attempt(
                         unit.get(),
                         day,
-                        (int) (started.getLong() % 86_400 / 60),
+                        (int) (started.getLong() % 86_400),
                         number.get(),
                         faults.of(fault.get()),
                         fixes.of(fix.get()),

@@ -1,17 +1,15 @@
 package org.salvedge.shop;
 
-import it.unimi.dsi.fastutil.ints.IntArrayList;
-import it.unimi.dsi.fastutil.longs.LongArrayList;
-import java.util.Arrays;
 import java.util.Currency;
+import java.util.List;
 
 /**
  * The shop's record as columns of whole numbers, for walks over a million sets: rows of lots, sets, attempts, exits and
  * comebacks, each counted from 0, with the rows of one set side by side. Read-only once built. Texts are numbers in the
  * dictionaries; money is minor units of the book currency; times are millionths of a minute.
  *
- * <p>A reader that has no need of a column may leave it out; asking for it then throws. Rows of one set keep the order in which
- * they were added; {@link Timeline} puts them in order of time.
+ * <p>A reader that has no need of a column leaves it at -1, which then takes no room. Rows of one set keep the order in which they
+ * were added; {@link Timeline} puts them in order of time.
  */
 public final class History {
     /** Flag of a set: it arrived. */
@@ -21,196 +19,41 @@ public final class History {
     /** Flag of a set: it stood on the seller's manifest. */
     public static final int ON_MANIFEST = 4;
 
-    private final Currency currency;
-    private final Names lotNames;
-    private final Names suppliers;
-    private final Names families;
-    private final Names makers;
-    private final Names models;
-    private final Names claims;
-    private final Names faults;
-    private final Names fixes;
-    private final Names technicians;
-    private final Names channels;
-    private final String[] labels;
+    private static final ExitKind[] EXIT_KINDS = ExitKind.values();
 
-    private final int[] lotSupplier;
-    private final int[] lotBought;
-    private final int[] lotArrival;
-    private final long[] lotCost;
-    private final long[] lotMicros;
-    private final int[] setLot;
-    private final int[] setFamily;
-    private final int[] setMaker;
-    private final int[] setModel;
-    private final int[] setClaimed;
-    private final long[] setInches;
-    private final int[] setListedMaker;
-    private final int[] setListedModel;
-    private final long[] setListedInches;
-    private final int[] setFlags;
-    private final long[] setAsking;
-    private final long[] setLanded;
-    private final int[] attemptDay;
-    private final int[] attemptMinute;
-    private final int[] attemptNumber;
-    private final int[] attemptFault;
-    private final int[] attemptFix;
-    private final int[] attemptTechnician;
-    private final int[] attemptPassed;
-    private final int[] attemptGrade;
-    private final long[] attemptDiagnosisMicros;
-    private final long[] attemptFixMicros;
-    private final long[] attemptParts;
-    private final int[] exitDay;
-    private final int[] exitSeq;
-    private final int[] exitKind;
-    private final int[] exitGone;
-    private final long[] exitGross;
-    private final long[] exitCosts;
-    private final long[] exitMicros;
-    private final int[] exitChannel;
-    private final int[] exitGrade;
-    private final int[] comebackDay;
-    private final long[] comebackCost;
-    private final int[] comebackRestocked;
-    private final int[] comebackFault;
-    private final int[] attemptSet;
+    private final Currency currency;
+    private final HistoryNames names;
+    private final List<String> labels;
+
+    private final LotColumns lots;
+    private final SetColumns sets;
+    private final AttemptColumns attempts;
     private final int[] attemptStart;
-    private final int[] exitSet;
+    private final ExitColumns exits;
     private final int[] exitStart;
-    private final int[] comebackSet;
+    private final ComebackColumns comebacks;
     private final int[] comebackStart;
 
-    private History(Builder b) {
+    History(HistoryBuilder b) {
         currency = b.currency;
-        lotNames = b.lotNames;
-        suppliers = b.suppliers;
-        families = b.families;
-        makers = b.makers;
-        models = b.models;
-        claims = b.claims;
-        faults = b.faults;
-        fixes = b.fixes;
-        technicians = b.technicians;
-        channels = b.channels;
-        labels = b.labels.toArray(String[]::new);
-        lotSupplier = b.lotSupplier.toIntArray();
-        lotBought = b.lotBought.toIntArray();
-        lotArrival = b.lotArrival.toIntArray();
-        lotCost = b.lotCost.toLongArray();
-        lotMicros = b.lotMicros.toLongArray();
-        setLot = b.setLot.toIntArray();
-        setFamily = b.setFamily.toIntArray();
-        setMaker = b.setMaker.toIntArray();
-        setModel = b.setModel.toIntArray();
-        setClaimed = b.setClaimed.toIntArray();
-        setInches = b.setInches.toLongArray();
-        setListedMaker = b.setListedMaker.toIntArray();
-        setListedModel = b.setListedModel.toIntArray();
-        setListedInches = b.setListedInches.toLongArray();
-        setFlags = b.setFlags.toIntArray();
-        setAsking = b.setAsking.toLongArray();
-        setLanded = b.setLanded.toLongArray();
-        int sets = setLot.length;
+        names = b.names;
+        labels = b.labels;
+        lots = b.lots;
+        sets = b.sets;
         int[] rowOf = b.rowOfId();
-        int[] attemptOf = rows(rowOf, b.attemptSet);
-        attemptStart = starts(attemptOf, sets);
-        int[] attemptOrder = order(attemptOf, attemptStart);
-        attemptSet = pick(attemptOf, attemptOrder);
-        attemptDay = pick(b.attemptDay, attemptOrder);
-        attemptMinute = pick(b.attemptMinute, attemptOrder);
-        attemptNumber = pick(b.attemptNumber, attemptOrder);
-        attemptFault = pick(b.attemptFault, attemptOrder);
-        attemptFix = pick(b.attemptFix, attemptOrder);
-        attemptTechnician = pick(b.attemptTechnician, attemptOrder);
-        attemptPassed = pick(b.attemptPassed, attemptOrder);
-        attemptGrade = pick(b.attemptGrade, attemptOrder);
-        attemptDiagnosisMicros = pick(b.attemptDiagnosisMicros, attemptOrder);
-        attemptFixMicros = pick(b.attemptFixMicros, attemptOrder);
-        attemptParts = pick(b.attemptParts, attemptOrder);
-        int[] exitOf = rows(rowOf, b.exitSet);
-        exitStart = starts(exitOf, sets);
-        int[] exitOrder = order(exitOf, exitStart);
-        exitSet = pick(exitOf, exitOrder);
-        exitDay = pick(b.exitDay, exitOrder);
-        exitSeq = pick(b.exitSeq, exitOrder);
-        exitKind = pick(b.exitKind, exitOrder);
-        exitGone = pick(b.exitGone, exitOrder);
-        exitGross = pick(b.exitGross, exitOrder);
-        exitCosts = pick(b.exitCosts, exitOrder);
-        exitMicros = pick(b.exitMicros, exitOrder);
-        exitChannel = pick(b.exitChannel, exitOrder);
-        exitGrade = pick(b.exitGrade, exitOrder);
-        int[] comebackOf = rows(rowOf, b.comebackSet);
-        comebackStart = starts(comebackOf, sets);
-        int[] comebackOrder = order(comebackOf, comebackStart);
-        comebackSet = pick(comebackOf, comebackOrder);
-        comebackDay = pick(b.comebackDay, comebackOrder);
-        comebackCost = pick(b.comebackCost, comebackOrder);
-        comebackRestocked = pick(b.comebackRestocked, comebackOrder);
-        comebackFault = pick(b.comebackFault, comebackOrder);
+        SetRows ofAttempts = new SetRows(b.attempts.set, rowOf, sets.id.size());
+        attempts = new AttemptColumns(b.attempts, ofAttempts.order());
+        attemptStart = ofAttempts.start();
+        SetRows ofExits = new SetRows(b.exits.set, rowOf, sets.id.size());
+        exits = new ExitColumns(b.exits, ofExits.order());
+        exitStart = ofExits.start();
+        SetRows ofComebacks = new SetRows(b.comebacks.set, rowOf, sets.id.size());
+        comebacks = new ComebackColumns(b.comebacks, ofComebacks.order());
+        comebackStart = ofComebacks.start();
     }
 
-    private static int[] rows(int[] rowOf, IntArrayList ids) {
-        int[] rows = new int[ids.size()];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = rowOf[ids.getInt(i)];
-        }
-        return rows;
-    }
-
-    /** Rows of sets that are not there (-1) are left out. */
-    private static int[] starts(int[] setOf, int sets) {
-        int[] start = new int[sets + 1];
-        for (int s : setOf) {
-            if (s >= 0) {
-                start[s + 1]++;
-            }
-        }
-        for (int s = 0; s < sets; s++) {
-            start[s + 1] += start[s];
-        }
-        return start;
-    }
-
-    private static int[] order(int[] setOf, int[] start) {
-        int[] next = start.clone();
-        int[] order = new int[start[start.length - 1]];
-        for (int i = 0; i < setOf.length; i++) {
-            if (setOf[i] >= 0) {
-                order[next[setOf[i]]++] = i;
-            }
-        }
-        return order;
-    }
-
-    private static int[] pick(int[] from, int[] order) {
-        int[] out = new int[order.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = from[order[i]];
-        }
-        return out;
-    }
-
-    private static int[] pick(IntArrayList from, int[] order) {
-        return from.isEmpty() ? new int[0] : pick(from.elements(), order);
-    }
-
-    private static long[] pick(LongArrayList from, int[] order) {
-        if (from.isEmpty()) {
-            return new long[0];
-        }
-        long[] elements = from.elements();
-        long[] out = new long[order.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = elements[order[i]];
-        }
-        return out;
-    }
-
-    public static Builder builder(Currency book) {
-        return new Builder(book);
+    public static HistoryBuilder builder(Currency book) {
+        return new HistoryBuilder(book);
     }
 
     /** The book currency. */
@@ -220,295 +63,295 @@ public final class History {
 
     /** Dictionary of lots' names, by row. Not to be added to. */
     public Names lotNames() {
-        return lotNames;
+        return names.lotNames;
     }
 
     /** Dictionary of suppliers. Not to be added to. */
     public Names suppliers() {
-        return suppliers;
+        return names.suppliers;
     }
 
     /** Dictionary of model families. Not to be added to. */
     public Names families() {
-        return families;
+        return names.families;
     }
 
     /** Dictionary of makers, listed ones too. Not to be added to. */
     public Names makers() {
-        return makers;
+        return names.makers;
     }
 
     /** Dictionary of model numbers, listed ones too. Not to be added to. */
     public Names models() {
-        return models;
+        return names.models;
     }
 
     /** Dictionary of claim codes. Not to be added to. */
     public Names claims() {
-        return claims;
+        return names.claims;
     }
 
     /** Dictionary of fault codes. Not to be added to. */
     public Names faults() {
-        return faults;
+        return names.faults;
     }
 
     /** Dictionary of fix codes. Not to be added to. */
     public Names fixes() {
-        return fixes;
+        return names.fixes;
     }
 
     /** Dictionary of technicians. Not to be added to. */
     public Names technicians() {
-        return technicians;
+        return names.technicians;
     }
 
     /** Dictionary of sales channels. Not to be added to. */
     public Names channels() {
-        return channels;
+        return names.channels;
     }
 
     public int lots() {
-        return lotBought.length;
+        return lots.bought.size();
     }
 
     public int sets() {
-        return setLot.length;
+        return sets.id.size();
     }
 
     public int attempts() {
-        return attemptDay.length;
+        return attempts.day.size();
     }
 
     public int exits() {
-        return exitDay.length;
+        return exits.day.size();
     }
 
     public int comebacks() {
-        return comebackDay.length;
+        return comebacks.day.size();
     }
 
     /** The shop's label on a set; "" if labels were not read. */
     public String label(int set) {
-        return labels.length == 0 ? "" : labels[set];
+        return labels.isEmpty() ? "" : labels.get(set);
     }
 
     public boolean arrived(int set) {
-        return (setFlags[set] & ARRIVED) != 0;
+        return (sets.flags.get(set) & ARRIVED) != 0;
     }
 
     public boolean incomplete(int set) {
-        return (setFlags[set] & INCOMPLETE) != 0;
+        return (sets.flags.get(set) & INCOMPLETE) != 0;
     }
 
     /** Whether it stood on the seller's manifest. */
     public boolean onManifest(int set) {
-        return (setFlags[set] & ON_MANIFEST) != 0;
+        return (sets.flags.get(set) & ON_MANIFEST) != 0;
     }
 
     /** Number in {@link #suppliers}. */
     public int lotSupplier(int lot) {
-        return lotSupplier[lot];
+        return lots.supplier.get(lot);
     }
 
     /** Epoch day. */
     public int lotBought(int lot) {
-        return lotBought[lot];
+        return lots.bought.get(lot);
     }
 
     /** Epoch day: received, else bought. */
     public int lotArrival(int lot) {
-        return lotArrival[lot];
+        return lots.arrival.get(lot);
     }
 
     /** Landed cost, minor units of the book currency. */
     public long lotCost(int lot) {
-        return lotCost[lot];
+        return lots.cost.get(lot);
     }
 
     /** Labour on the lot as a whole, millionths of a minute; -1 = not known. */
     public long lotMicros(int lot) {
-        return lotMicros[lot];
+        return lots.micros.get(lot);
     }
 
     /** Row of its lot. */
     public int setLot(int set) {
-        return setLot[set];
+        return sets.lot.get(set);
     }
 
     /** Number in {@link #families}. */
     public int setFamily(int set) {
-        return setFamily[set];
+        return sets.family.get(set);
     }
 
     /** Number in {@link #makers}. */
     public int setMaker(int set) {
-        return setMaker[set];
+        return sets.maker.get(set);
     }
 
     /** Number in {@link #models}. */
     public int setModel(int set) {
-        return setModel[set];
+        return sets.model.get(set);
     }
 
     /** Number in {@link #claims}. */
     public int setClaimed(int set) {
-        return setClaimed[set];
+        return sets.claimed.get(set);
     }
 
     /** Millionths of an inch; -1 = not known. */
     public long setInches(int set) {
-        return setInches[set];
+        return sets.inches.get(set);
     }
 
     /** Number in {@link #makers}; -1 = as the maker. */
     public int setListedMaker(int set) {
-        return setListedMaker[set];
+        return sets.listedMaker.get(set);
     }
 
     /** Number in {@link #models}; -1 = as the model. */
     public int setListedModel(int set) {
-        return setListedModel[set];
+        return sets.listedModel.get(set);
     }
 
     /** Millionths of an inch; -1 = as the inches. */
     public long setListedInches(int set) {
-        return setListedInches[set];
+        return sets.listedInches.get(set);
     }
 
     /** Minor units of the lot's currency; -1 = not known. */
     public long setAsking(int set) {
-        return setAsking[set];
+        return sets.asking.get(set);
     }
 
     /** Minor units of the book currency; -1 = not shared out. */
     public long setLanded(int set) {
-        return setLanded[set];
+        return sets.landed.get(set);
     }
 
     /** Epoch day. */
     public int attemptDay(int attempt) {
-        return attemptDay[attempt];
+        return attempts.day.get(attempt);
     }
 
-    /** Minute of the day. */
-    public int attemptMinute(int attempt) {
-        return attemptMinute[attempt];
+    /** Second of the day. */
+    public int attemptSecond(int attempt) {
+        return attempts.second.get(attempt);
     }
 
     /** The attempt's own number. */
     public int attemptNumber(int attempt) {
-        return attemptNumber[attempt];
+        return attempts.number.get(attempt);
     }
 
     /** Number in {@link #faults}. */
     public int attemptFault(int attempt) {
-        return attemptFault[attempt];
+        return attempts.fault.get(attempt);
     }
 
     /** Number in {@link #fixes}. */
     public int attemptFix(int attempt) {
-        return attemptFix[attempt];
+        return attempts.fix.get(attempt);
     }
 
     /** Number in {@link #technicians}; -1 = not known. */
     public int attemptTechnician(int attempt) {
-        return attemptTechnician[attempt];
+        return attempts.technician.get(attempt);
     }
 
     /** 1, 0, or -1 for no retest. */
     public int attemptPassed(int attempt) {
-        return attemptPassed[attempt];
+        return attempts.passed.get(attempt);
     }
 
     /** Ordinal of {@link Grade}; -1 = none. */
     public int attemptGrade(int attempt) {
-        return attemptGrade[attempt];
+        return attempts.grade.get(attempt);
     }
 
     /** Millionths of a minute; -1 = not known. */
     public long attemptDiagnosisMicros(int attempt) {
-        return attemptDiagnosisMicros[attempt];
+        return attempts.diagnosisMicros.get(attempt);
     }
 
     /** Millionths of a minute; -1 = not known. */
     public long attemptFixMicros(int attempt) {
-        return attemptFixMicros[attempt];
+        return attempts.fixMicros.get(attempt);
     }
 
     /** Minor units; 0 where not known. */
     public long attemptParts(int attempt) {
-        return attemptParts[attempt];
+        return attempts.parts.get(attempt);
     }
 
     /** Epoch day. */
     public int exitDay(int exit) {
-        return exitDay[exit];
+        return exits.day.get(exit);
     }
 
     /** From 1. */
     public int exitSeq(int exit) {
-        return exitSeq[exit];
+        return exits.seq.get(exit);
     }
 
     /** Ordinal of {@link ExitKind}. */
     public int exitKind(int exit) {
-        return exitKind[exit];
+        return exits.kind.get(exit);
     }
 
     /** 1 if the set itself went, else 0. */
     public int exitGone(int exit) {
-        return exitGone[exit];
+        return exits.gone.get(exit);
     }
 
     /** Minor units. */
     public long exitGross(int exit) {
-        return exitGross[exit];
+        return exits.gross.get(exit);
     }
 
     /** Fees + shipping + tax, minor units. */
     public long exitCosts(int exit) {
-        return exitCosts[exit];
+        return exits.costs.get(exit);
     }
 
     /** Millionths of a minute; -1 = not known. */
     public long exitMicros(int exit) {
-        return exitMicros[exit];
+        return exits.micros.get(exit);
     }
 
     /** Number in {@link #channels}; -1 = not known. */
     public int exitChannel(int exit) {
-        return exitChannel[exit];
+        return exits.channel.get(exit);
     }
 
     /** Ordinal of {@link Grade}; -1 = none. */
     public int exitGrade(int exit) {
-        return exitGrade[exit];
+        return exits.grade.get(exit);
     }
 
     /** Epoch day. */
     public int comebackDay(int comeback) {
-        return comebackDay[comeback];
+        return comebacks.day.get(comeback);
     }
 
     /** Refund + cost, minor units. */
     public long comebackCost(int comeback) {
-        return comebackCost[comeback];
+        return comebacks.cost.get(comeback);
     }
 
     /** 1 or 0. */
     public int comebackRestocked(int comeback) {
-        return comebackRestocked[comeback];
+        return comebacks.restocked.get(comeback);
     }
 
     /** Number in {@link #faults}; -1 = not known. */
     public int comebackFault(int comeback) {
-        return comebackFault[comeback];
+        return comebacks.fault.get(comeback);
     }
 
     /** Row of the set that the attempt is of. */
     public int attemptSet(int attempt) {
-        return attemptSet[attempt];
+        return attempts.set.get(attempt);
     }
 
     /** First attempt of a set; those of set s are rows attemptStart(s) to attemptStart(s + 1), the latter excluded. */
@@ -518,7 +361,7 @@ public final class History {
 
     /** Row of the set that the exit is of. */
     public int exitSet(int exit) {
-        return exitSet[exit];
+        return exits.set.get(exit);
     }
 
     /** First exit of a set; those of set s are rows exitStart(s) to exitStart(s + 1), the latter excluded. */
@@ -528,7 +371,7 @@ public final class History {
 
     /** Row of the set that the comeback is of. */
     public int comebackSet(int comeback) {
-        return comebackSet[comeback];
+        return comebacks.set.get(comeback);
     }
 
     /** First comeback of a set; those of set s are rows comebackStart(s) to comebackStart(s + 1), the latter excluded. */
@@ -538,254 +381,22 @@ public final class History {
 
     /** Loads one set's events into a timeline and settles it; attempt i there is row attemptStart(set) + i, exits alike. */
     public void walk(int set, Timeline timeline) {
-        int none = fixes.find(Fix.NONE.code());
-        timeline.start(arrived(set), lotArrival[setLot[set]]);
+        int none = names.fixes.find(Fix.NONE.code());
+        timeline.start(arrived(set), lots.arrival.get(sets.lot.get(set)));
         for (int a = attemptStart[set]; a < attemptStart[set + 1]; a++) {
             timeline.attempt(
-                    attemptDay[a], attemptMinute[a], attemptNumber[a], attemptFix[a] != none, attemptPassed[a]);
+                    attempts.day.get(a),
+                    attempts.second.get(a),
+                    attempts.number.get(a),
+                    attempts.fix.get(a) != none,
+                    attempts.passed.get(a));
         }
         for (int e = exitStart[set]; e < exitStart[set + 1]; e++) {
-            timeline.exit(exitDay[e], exitSeq[e], EXIT_KINDS[exitKind[e]], exitGone[e] == 1);
+            timeline.exit(exits.day.get(e), exits.seq.get(e), EXIT_KINDS[exits.kind.get(e)], exits.gone.get(e) == 1);
         }
         for (int c = comebackStart[set]; c < comebackStart[set + 1]; c++) {
-            timeline.comeback(comebackDay[c], comebackRestocked[c] == 1);
+            timeline.comeback(comebacks.day.get(c), comebacks.restocked.get(c) == 1);
         }
         timeline.settle();
-    }
-
-    private static final ExitKind[] EXIT_KINDS = ExitKind.values();
-
-    /**
-     * Collects rows. Sets have whole-number ids of the caller's choice (small, 0 or more); attempts, exits and comebacks of ids
-     * that no set has are dropped when built. Attempts, exits and comebacks touch nothing that lots and sets touch, so that two
-     * threads may fill the two halves, if they share no dictionary.
-     */
-    public static final class Builder {
-        private final Currency currency;
-        private final Names lotNames = new Names();
-        private final Names suppliers = new Names();
-        private final Names families = new Names();
-        private final Names makers = new Names();
-        private final Names models = new Names();
-        private final Names claims = new Names();
-        private final Names faults = new Names();
-        private final Names fixes = new Names();
-        private final Names technicians = new Names();
-        private final Names channels = new Names();
-        private final java.util.ArrayList<String> labels = new java.util.ArrayList<>();
-        private final IntArrayList setId = new IntArrayList();
-        private final IntArrayList attemptSet = new IntArrayList();
-        private final IntArrayList exitSet = new IntArrayList();
-        private final IntArrayList comebackSet = new IntArrayList();
-        private final IntArrayList lotSupplier = new IntArrayList();
-        private final IntArrayList lotBought = new IntArrayList();
-        private final IntArrayList lotArrival = new IntArrayList();
-        private final LongArrayList lotCost = new LongArrayList();
-        private final LongArrayList lotMicros = new LongArrayList();
-        private final IntArrayList setLot = new IntArrayList();
-        private final IntArrayList setFamily = new IntArrayList();
-        private final IntArrayList setMaker = new IntArrayList();
-        private final IntArrayList setModel = new IntArrayList();
-        private final IntArrayList setClaimed = new IntArrayList();
-        private final LongArrayList setInches = new LongArrayList();
-        private final IntArrayList setListedMaker = new IntArrayList();
-        private final IntArrayList setListedModel = new IntArrayList();
-        private final LongArrayList setListedInches = new LongArrayList();
-        private final IntArrayList setFlags = new IntArrayList();
-        private final LongArrayList setAsking = new LongArrayList();
-        private final LongArrayList setLanded = new LongArrayList();
-        private final IntArrayList attemptDay = new IntArrayList();
-        private final IntArrayList attemptMinute = new IntArrayList();
-        private final IntArrayList attemptNumber = new IntArrayList();
-        private final IntArrayList attemptFault = new IntArrayList();
-        private final IntArrayList attemptFix = new IntArrayList();
-        private final IntArrayList attemptTechnician = new IntArrayList();
-        private final IntArrayList attemptPassed = new IntArrayList();
-        private final IntArrayList attemptGrade = new IntArrayList();
-        private final LongArrayList attemptDiagnosisMicros = new LongArrayList();
-        private final LongArrayList attemptFixMicros = new LongArrayList();
-        private final LongArrayList attemptParts = new LongArrayList();
-        private final IntArrayList exitDay = new IntArrayList();
-        private final IntArrayList exitSeq = new IntArrayList();
-        private final IntArrayList exitKind = new IntArrayList();
-        private final IntArrayList exitGone = new IntArrayList();
-        private final LongArrayList exitGross = new LongArrayList();
-        private final LongArrayList exitCosts = new LongArrayList();
-        private final LongArrayList exitMicros = new LongArrayList();
-        private final IntArrayList exitChannel = new IntArrayList();
-        private final IntArrayList exitGrade = new IntArrayList();
-        private final IntArrayList comebackDay = new IntArrayList();
-        private final LongArrayList comebackCost = new LongArrayList();
-        private final IntArrayList comebackRestocked = new IntArrayList();
-        private final IntArrayList comebackFault = new IntArrayList();
-
-        private Builder(Currency currency) {
-            this.currency = currency;
-        }
-
-        public Names lotNames() {
-            return lotNames;
-        }
-
-        public Names suppliers() {
-            return suppliers;
-        }
-
-        public Names families() {
-            return families;
-        }
-
-        public Names makers() {
-            return makers;
-        }
-
-        public Names models() {
-            return models;
-        }
-
-        public Names claims() {
-            return claims;
-        }
-
-        public Names faults() {
-            return faults;
-        }
-
-        public Names fixes() {
-            return fixes;
-        }
-
-        public Names technicians() {
-            return technicians;
-        }
-
-        public Names channels() {
-            return channels;
-        }
-
-        private int[] rowOfId() {
-            int largest = -1;
-            for (IntArrayList ids : new IntArrayList[] {setId, attemptSet, exitSet, comebackSet}) {
-                for (int i = 0; i < ids.size(); i++) {
-                    largest = Math.max(largest, ids.getInt(i));
-                }
-            }
-            int[] row = new int[largest + 1];
-            Arrays.fill(row, -1);
-            for (int i = 0; i < setId.size(); i++) {
-                row[setId.getInt(i)] = i;
-            }
-            return row;
-        }
-
-        /** Adds a lot; its row is the number of its name in {@link #lotNames}. */
-        public void lot(String name, int supplier, int bought, int arrival, long cost, long micros) {
-            lotNames.number(name);
-            lotSupplier.add(supplier);
-            lotBought.add(bought);
-            lotArrival.add(arrival);
-            lotCost.add(cost);
-            lotMicros.add(micros);
-        }
-
-        /** Adds a set; see {@link History} for the columns. */
-        public void set(
-                int id,
-                int lot,
-                int family,
-                int maker,
-                int model,
-                int claimed,
-                long inches,
-                int listedMaker,
-                int listedModel,
-                long listedInches,
-                int flags,
-                long asking,
-                long landed) {
-            setId.add(id);
-            setLot.add(lot);
-            setFamily.add(family);
-            setMaker.add(maker);
-            setModel.add(model);
-            setClaimed.add(claimed);
-            setInches.add(inches);
-            setListedMaker.add(listedMaker);
-            setListedModel.add(listedModel);
-            setListedInches.add(listedInches);
-            setFlags.add(flags);
-            setAsking.add(asking);
-            setLanded.add(landed);
-        }
-
-        /** The label of the set added last; for all sets or for none. */
-        public void label(String label) {
-            labels.add(label);
-        }
-
-        /** Adds an attempt of the set with that id. */
-        public void attempt(
-                int setId,
-                int day,
-                int minute,
-                int number,
-                int fault,
-                int fix,
-                int technician,
-                int passed,
-                int grade,
-                long diagnosisMicros,
-                long fixMicros,
-                long parts) {
-            attemptSet.add(setId);
-            attemptDay.add(day);
-            attemptMinute.add(minute);
-            attemptNumber.add(number);
-            attemptFault.add(fault);
-            attemptFix.add(fix);
-            attemptTechnician.add(technician);
-            attemptPassed.add(passed);
-            attemptGrade.add(grade);
-            attemptDiagnosisMicros.add(diagnosisMicros);
-            attemptFixMicros.add(fixMicros);
-            attemptParts.add(parts);
-        }
-
-        /** Adds an exit of the set with that id. */
-        public void exit(
-                int setId,
-                int day,
-                int seq,
-                int kind,
-                int gone,
-                long gross,
-                long costs,
-                long micros,
-                int channel,
-                int grade) {
-            exitSet.add(setId);
-            exitDay.add(day);
-            exitSeq.add(seq);
-            exitKind.add(kind);
-            exitGone.add(gone);
-            exitGross.add(gross);
-            exitCosts.add(costs);
-            exitMicros.add(micros);
-            exitChannel.add(channel);
-            exitGrade.add(grade);
-        }
-
-        /** Adds a comeback of the set with that id. */
-        public void comeback(int setId, int day, long cost, int restocked, int fault) {
-            comebackSet.add(setId);
-            comebackDay.add(day);
-            comebackCost.add(cost);
-            comebackRestocked.add(restocked);
-            comebackFault.add(fault);
-        }
-
-        public History build() {
-            return new History(this);
-        }
     }
 }

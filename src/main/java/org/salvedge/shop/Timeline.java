@@ -97,13 +97,13 @@ public final class Timeline {
     }
 
     /**
-     * @param minute minute of the day
+     * @param second of the day
      * @param number the attempt's own number
      * @param fixed whether a fix other than none was used
      * @param passed 1, 0, or -1 for no retest
      */
-    public void attempt(int onDay, int minute, int number, boolean fixed, int passed) {
-        add(Kind.ATTEMPT, onDay, ((long) minute << 32) | number, attempts++, (passed + 1) << 1 | (fixed ? 1 : 0));
+    public void attempt(int onDay, int second, int number, boolean fixed, int passed) {
+        add(Kind.ATTEMPT, onDay, ((long) second << 32) | number, attempts++, (passed + 1) << 1 | (fixed ? 1 : 0));
     }
 
     public void exit(int onDay, int seq, ExitKind exitKind, boolean gone) {

@@ -2,6 +2,7 @@ package org.salvedge.worth;
 
 import java.time.LocalDate;
 import org.salvedge.shop.History;
+import org.salvedge.shop.HistoryBuilder;
 import org.salvedge.shop.Names;
 
 /**
@@ -10,7 +11,7 @@ import org.salvedge.shop.Names;
  */
 public final class HistoryCut {
     private final History from;
-    private final History.Builder to;
+    private final HistoryBuilder to;
     private final int day;
 
     private HistoryCut(History from, int day) {
@@ -81,7 +82,7 @@ public final class HistoryCut {
                 to.attempt(
                         s,
                         from.attemptDay(a),
-                        from.attemptMinute(a),
+                        from.attemptSecond(a),
                         from.attemptNumber(a),
                         copy(from.faults(), from.attemptFault(a), to.faults()),
                         copy(from.fixes(), from.attemptFix(a), to.fixes()),

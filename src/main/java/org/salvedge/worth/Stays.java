@@ -112,7 +112,7 @@ final class Stays {
             }
             timeline.attempt(
                     h.attemptDay(a),
-                    h.attemptMinute(a),
+                    h.attemptSecond(a),
                     h.attemptNumber(a),
                     h.attemptFix(a) != none,
                     h.attemptPassed(a));

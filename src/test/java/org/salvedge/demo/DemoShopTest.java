@@ -52,7 +52,7 @@ class DemoShopTest {
             requireNonNull(lines.get(a.unit()))
                     .attempt(
                             (int) a.startedAt().toLocalDate().toEpochDay(),
-                            a.startedAt().getHour() * 60 + a.startedAt().getMinute(),
+                            a.startedAt().toLocalTime().toSecondOfDay(),
                             a.number(),
                             !a.fix().equals(Fix.NONE),
                             a.passed() == null ? -1 : a.passed() ? 1 : 0);

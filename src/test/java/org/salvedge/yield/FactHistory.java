@@ -10,6 +10,7 @@ import org.salvedge.shop.Exit;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Grade;
 import org.salvedge.shop.History;
+import org.salvedge.shop.HistoryBuilder;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Names;
@@ -19,7 +20,7 @@ import org.salvedge.shop.TvSet;
 /** Facts as a columnar history, without a ledger between. */
 final class FactHistory {
     private final Currency book;
-    private final History.Builder builder;
+    private final HistoryBuilder builder;
     private final Names units = new Names();
 
     private FactHistory(Currency book) {
@@ -78,7 +79,7 @@ final class FactHistory {
         builder.attempt(
                 units.find(a.unit().value()),
                 (int) at.toLocalDate().toEpochDay(),
-                at.getHour() * 60 + at.getMinute(),
+                at.toLocalTime().toSecondOfDay(),
                 a.number(),
                 builder.faults().number(a.fault().code()),
                 builder.fixes().number(a.fix().code()),

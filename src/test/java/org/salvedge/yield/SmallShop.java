@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.Grade;
 import org.salvedge.shop.History;
+import org.salvedge.shop.HistoryBuilder;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Names;
 import org.salvedge.shop.Quantity;
@@ -21,7 +22,7 @@ final class SmallShop {
 
     private final List<Runnable> rows = new ArrayList<>();
     private final Names labels = new Names();
-    private final History.Builder builder;
+    private final HistoryBuilder builder;
     private int attempts;
 
     SmallShop() {

@@ -5,6 +5,7 @@ import java.util.Currency;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
+import org.salvedge.shop.HistoryBuilder;
 
 /** Everything that ever happens in one invented shop; {@link #asOf} gives what is known of it at a day's end. */
 final class Diary {
@@ -112,7 +113,7 @@ final class Diary {
 
     /** The record at the end of that day: later events, and lots that are still on the road, are not in it. */
     History asOf(int day) {
-        History.Builder b = History.builder(Currency.getInstance("EUR"));
+        HistoryBuilder b = History.builder(Currency.getInstance("EUR"));
         int[] row = new int[lots.size()];
         for (int i = 0; i < lots.size(); i++) {
             LotRow lot = lots.get(i);
@@ -143,7 +144,7 @@ final class Diary {
             b.attempt(
                     a.set(),
                     firstDay + a.day(),
-                    a.minute(),
+                    a.minute() * 60,
                     number,
                     b.faults().number(Words.FAULTS.get(a.fault())),
                     b.fixes().number(Words.FIXES.get(a.fix())),
@@ -179,7 +180,7 @@ final class Diary {
         return b.build();
     }
 
-    private void addSet(History.Builder b, int id, int lotRow) {
+    private void addSet(HistoryBuilder b, int id, int lotRow) {
         SetRow s = sets.get(id);
         Listing listing = lots.get(s.lot()).listing();
         Family is = families.get(s.family());
