@@ -29,18 +29,20 @@ final class StudyReport {
                 - In brackets: standard error, by leaving out one shop at a time.
 
                 """);
-        out.append("Shops and lots: ");
-        for (Study.Plan p : plans) {
-            out.append("%s%s seeds %d to %d, %d lots a shop, %d oracle draws a lot; "
-                    .formatted(
-                            p.world().title(),
-                            p.extra() ? " (more, for its own table)" : "",
-                            p.first(),
-                            p.first() + p.shops() - 1,
-                            p.offered(),
-                            p.draws()));
+        Study.Plan first = plans.get(0);
+        out.append("%d shops in each world, seeds %d to %d; %d lots a shop, %d draws of the oracle a lot."
+                .formatted(
+                        first.shops(),
+                        first.first(),
+                        first.first() + first.shops() - 1,
+                        first.offered(),
+                        first.draws()));
+        for (Study.Plan more : plans) {
+            if (more.extra()) {
+                out.append(" For the table of *%s*, not for that of all worlds, %d more shops, seeds %d to %d."
+                        .formatted(more.world().title(), more.shops(), more.first(), more.first() + more.shops() - 1));
+            }
         }
-        out.setLength(out.length() - 2);
-        return out.append(".\n\n").append(StudyTable.markdown(judged)).toString();
+        return out.append("\n\n").append(StudyTable.markdown(judged)).toString();
     }
 }
