@@ -36,4 +36,8 @@ public enum Kind {
     boolean isText() {
         return this == TEXT || this == KEY;
     }
+
+    boolean isMoney() {
+        return this == MONEY || this == MONEY_TOTAL || this == MONEY_EACH;
+    }
 }

@@ -31,8 +31,11 @@ final class Count {
 
     final LongArrayList fixMicros;
 
-    Count(Outcomes outcomes, List<Key> keys) {
+    private final Scope scope;
+
+    Count(Outcomes outcomes, List<Key> keys, Scope scope) {
         this.outcomes = outcomes;
+        this.scope = scope;
         this.keys = keys;
         history = outcomes.history();
         byAttempts = keys.stream().anyMatch(Key::ofAttempts);
@@ -55,12 +58,14 @@ final class Count {
             if (!history.arrived(set)) {
                 continue;
             }
-            if (byAttempts) {
-                seenIn = attempts(set, seenIn);
-            } else {
-                set(set);
+            if (scope.holds(set)) {
+                if (byAttempts) {
+                    seenIn = attempts(set, seenIn);
+                } else {
+                    set(set);
+                }
             }
-            if (outcomes.gone(set)) {
+            if (outcomes.gone(set) && scope.holdsMargin(set)) {
                 margin(set);
             }
         }

@@ -194,6 +194,11 @@ public final class Outcomes {
         return labour.minor(micros[set]);
     }
 
+    /** Labour on a lot as a whole at the rate in force, minor units. */
+    long labourOfLot(int lot) {
+        return labour.minor(Math.max(0, history.lotMicros(lot)));
+    }
+
     public Result result(int attempt) {
         return RESULTS[results[attempt]];
     }

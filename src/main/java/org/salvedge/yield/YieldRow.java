@@ -1,5 +1,6 @@
 package org.salvedge.yield;
 
+import java.util.Currency;
 import java.util.List;
 import org.salvedge.shop.Money;
 
@@ -41,5 +42,31 @@ public record YieldRow(
         double marginPerHour) {
     public YieldRow {
         keys = List.copyOf(keys);
+    }
+
+    /** A row that counts nothing. */
+    static YieldRow empty(List<String> keys, Currency currency) {
+        double nan = Double.NaN;
+        return new YieldRow(
+                keys,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                Money.zero(currency),
+                nan,
+                nan);
     }
 }

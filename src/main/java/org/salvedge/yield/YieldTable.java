@@ -1,5 +1,6 @@
 package org.salvedge.yield;
 
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -24,10 +25,19 @@ public final class YieldTable {
 
     /** @param by none = one row over everything */
     public static YieldTable of(Outcomes outcomes, List<Key> by) {
+        return of(outcomes, by, Scope.EVERYTHING);
+    }
+
+    /** Only what stands under one month: sets under that in which they were decided, margins under that of the exit. */
+    public static YieldTable ofMonth(Outcomes outcomes, List<Key> by, YearMonth month) {
+        return of(outcomes, by, Scope.of(outcomes, month));
+    }
+
+    private static YieldTable of(Outcomes outcomes, List<Key> by, Scope scope) {
         Currency currency = outcomes.history().currency();
         List<Key> keys = List.copyOf(by);
         CompletableFuture<Void> ready = prepare();
-        Count count = new Count(outcomes, keys).run();
+        Count count = new Count(outcomes, keys, scope).run();
         CompletableFuture<FixMinutes> minutes = CompletableFuture.supplyAsync(() -> new FixMinutes(count));
         ShrunkYield shrunk = Shrinking.of(count, keys, count.columns(), Figures.LEVEL);
         FixMinutes counted = minutes.join();
@@ -96,5 +106,15 @@ public final class YieldTable {
     /** In order of the keys, by code points. */
     public List<YieldRow> rows() {
         return rows;
+    }
+
+    /** The row with these keys; one that counts nothing where there is none. */
+    public YieldRow row(List<String> keys) {
+        for (YieldRow row : rows) {
+            if (row.keys().equals(keys)) {
+                return row;
+            }
+        }
+        return YieldRow.empty(keys, currency);
     }
 }

@@ -1,0 +1,43 @@
+package org.salvedge.report;
+
+import org.apache.poi.ss.usermodel.Footer;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Sheet;
+
+/** Paper, direction, margins and footer of a sheet. */
+final class Print {
+    private static final double INCH_SIDE = 0.5;
+    private static final double INCH_FOOT = 0.7;
+
+    private Print() {}
+
+    /** As wide as one page, as long as it takes. */
+    static void setUp(Sheet sheet, Paper paper, boolean landscape) {
+        setUp(sheet, paper, landscape, 0);
+    }
+
+    /** @param pages how many pages long at most; 0 = as long as it takes */
+    static void setUp(Sheet sheet, Paper paper, boolean landscape, int pages) {
+        PrintSetup setup = sheet.getPrintSetup();
+        setup.setPaperSize(paper.letter() ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
+        setup.setLandscape(landscape);
+        sheet.setFitToPage(true);
+        sheet.setAutobreaks(true);
+        setup.setFitWidth((short) 1);
+        setup.setFitHeight((short) pages);
+        for (PageMargin side : new PageMargin[] {PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP}) {
+            sheet.setMargin(side, INCH_SIDE);
+        }
+        sheet.setMargin(PageMargin.BOTTOM, INCH_FOOT);
+        Footer footer = sheet.getFooter();
+        footer.setLeft(plain(paper.shop()));
+        footer.setCenter(paper.printedOn() + "  \u00b7  &A");
+        footer.setRight("&P / &N");
+    }
+
+    /** A name in a footer, where an ampersand begins a command. */
+    static String plain(String text) {
+        return Visible.text(text).replace("&", "&&");
+    }
+}

@@ -1,0 +1,209 @@
+package org.salvedge.report;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Money;
+import org.salvedge.shop.Quantity;
+
+/**
+ * A table on a sheet of its own: title, a line that says what it is, headings (frozen, repeated on each page, with filters), real
+ * numbers and dates, columns wide enough for all that stands in them.
+ */
+final class SheetWriter {
+    static final int HEADING_ROW = 2;
+    static final int FIRST_ROW = HEADING_ROW + 1;
+    private static final int WIDEST = 60;
+    private static final int NARROWEST = 8;
+    private static final int UNITS_A_CHARACTER = 256;
+    private static final int MARGIN = 2;
+    private static final int LONGEST_TEXT = 32_000;
+    static final float LINE_POINTS = 13.5f;
+    static final float TWO_LINES = 29;
+    static final float TITLE_HEIGHT = 24;
+
+    private final Styles styles;
+    private final Paper paper;
+
+    SheetWriter(Styles styles, Paper paper) {
+        this.styles = styles;
+        this.paper = paper;
+    }
+
+    /** @param frozen columns that stay in sight */
+    void write(Sheet sheet, String about, Table table, int frozen) {
+        List<Spot> spots = spots(table);
+        int[] width = new int[spots.size()];
+        title(sheet, table.title(), about);
+        headings(sheet, spots, width);
+        int r = FIRST_ROW;
+        for (List<@Nullable Object> values : table.rows()) {
+            Row row = sheet.createRow(r++);
+            for (int c = 0; c < spots.size(); c++) {
+                Object value = spots.get(c).of(values);
+                width[c] = Math.max(width[c], put(row, c, spots.get(c).kind, value));
+            }
+        }
+        for (String note : table.notes()) {
+            words(sheet.createRow(++r).createCell(0), note, styles.small());
+        }
+        for (int c = 0; c < width.length; c++) {
+            int characters = Math.max(NARROWEST, Math.min(WIDEST, width[c] + MARGIN));
+            sheet.setColumnWidth(c, characters * UNITS_A_CHARACTER);
+        }
+        sheet.createFreezePane(frozen, FIRST_ROW);
+        int last = Math.max(FIRST_ROW, FIRST_ROW + table.rows().size() - 1);
+        sheet.setAutoFilter(new CellRangeAddress(HEADING_ROW, last, 0, spots.size() - 1));
+        Print.setUp(sheet, paper, true);
+        sheet.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
+    }
+
+    void title(Sheet sheet, String title, String about) {
+        Row first = sheet.createRow(0);
+        first.setHeightInPoints(TITLE_HEIGHT);
+        words(first.createCell(0), title, styles.title());
+        words(sheet.createRow(1).createCell(0), about, styles.small());
+    }
+
+    private void headings(Sheet sheet, List<Spot> spots, int[] width) {
+        Row row = sheet.createRow(HEADING_ROW);
+        int lines = 1;
+        for (int c = 0; c < spots.size(); c++) {
+            Spot spot = spots.get(c);
+            words(row.createCell(c), spot.heading, styles.heading(spot.kind.right()));
+            for (String line : spot.heading.split("\n", -1)) {
+                // The filter's button hides the end of a heading.
+                width[c] = Math.max(width[c], line.length() + MARGIN);
+            }
+            lines = Math.max(lines, (int) spot.heading.lines().count());
+        }
+        row.setHeightInPoints(lines * LINE_POINTS + MARGIN);
+    }
+
+    /** Writes a value; returns how many characters it takes. Nothing where it is undefined. */
+    int put(Row row, int column, Kind kind, @Nullable Object value) {
+        if (value == null || value instanceof Double d && !Double.isFinite(d)) {
+            return 0;
+        }
+        Cell cell = row.createCell(column);
+        if (value instanceof LocalDate date) {
+            cell.setCellValue(date);
+            cell.setCellStyle(styles.of(Kind.DATE));
+            return date.toString().length();
+        }
+        if (value instanceof LocalDateTime time) {
+            cell.setCellValue(time);
+            cell.setCellStyle(styles.number("yyyy-mm-dd hh:mm"));
+            return "0000-00-00 00:00".length();
+        }
+        if (value instanceof Boolean yes) {
+            words(cell, yes ? "yes" : "no", styles.of(Kind.TEXT));
+            return 3;
+        }
+        if (kind.isText()) {
+            String text = CellText.text(value);
+            text(cell, text);
+            return text.length();
+        }
+        BigDecimal number = decimal(value);
+        cell.setCellValue(number.doubleValue());
+        cell.setCellStyle(styles.of(kind));
+        return Digits.grouped(number, decimals(kind)).length();
+    }
+
+    private int decimals(Kind kind) {
+        return switch (kind) {
+            case MONEY, MONEY_TOTAL, MONEY_EACH -> paper.moneyDigits();
+            case RATIO, INTERVAL, BAR -> 4;
+            case MINUTES -> 1;
+            case NUMBER -> 2;
+            default -> 0;
+        };
+    }
+
+    static BigDecimal decimal(Object value) {
+        if (value instanceof Money money) {
+            return money.amount();
+        }
+        if (value instanceof Quantity quantity) {
+            return quantity.number();
+        }
+        return value instanceof Double d ? BigDecimal.valueOf(d) : new BigDecimal(value.toString());
+    }
+
+    /** Writes our own words. */
+    static void words(Cell cell, String text, CellStyle style) {
+        cell.setCellValue(text);
+        cell.setCellStyle(style);
+    }
+
+    /** Writes text from elsewhere as text, whatever it begins with. */
+    void text(Cell cell, String text) {
+        String visible = Visible.text(text);
+        cell.setCellValue(visible.length() > LONGEST_TEXT ? visible.substring(0, LONGEST_TEXT) : visible);
+        boolean formula = !CsvWriter.harmless(visible).equals(visible);
+        cell.setCellStyle(formula ? styles.quoted() : styles.of(Kind.TEXT));
+    }
+
+    /** Which column of the sheet a figure stands in; for an interval the first of its three. */
+    static int column(Table table, Figure figure) {
+        int at = 0;
+        for (Column column : table.columns()) {
+            if (column.equals(figure.column())) {
+                return at;
+            }
+            at += column.kind() == Kind.INTERVAL ? 3 : 1;
+        }
+        throw new IllegalArgumentException(figure + " is not in \"" + table.title() + "\"");
+    }
+
+    /** A column of the sheet: a column of the table, or one of the three of an interval. */
+    private static final class Spot {
+        private final int column;
+        private final int part;
+        private final Kind kind;
+        private final String heading;
+
+        Spot(int column, int part, Kind kind, String heading) {
+            this.column = column;
+            this.part = part;
+            this.kind = kind;
+            this.heading = heading;
+        }
+
+        @Nullable
+        Object of(List<@Nullable Object> row) {
+            Object value = row.get(column);
+            if (value instanceof Estimate e) {
+                return part == 0 ? e.value() : part == 1 ? e.low() : e.high();
+            }
+            return value;
+        }
+    }
+
+    private List<Spot> spots(Table table) {
+        List<Spot> spots = new ArrayList<>();
+        for (int c = 0; c < table.columns().size(); c++) {
+            Column column = table.columns().get(c);
+            String heading = column.kind().isMoney()
+                    ? column.heading() + "\n" + paper.currency().getCurrencyCode()
+                    : column.heading();
+            if (column.kind() == Kind.INTERVAL) {
+                spots.add(new Spot(c, 0, Kind.RATIO, heading));
+                spots.add(new Spot(c, 1, Kind.RATIO, heading + "\nfrom"));
+                spots.add(new Spot(c, 2, Kind.RATIO, heading + "\nto"));
+            } else {
+                spots.add(new Spot(c, 0, column.kind(), heading));
+            }
+        }
+        return spots;
+    }
+}

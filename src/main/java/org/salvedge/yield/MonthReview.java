@@ -1,0 +1,82 @@
+package org.salvedge.yield;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import org.salvedge.shop.History;
+
+/**
+ * What the monthly review prints, counted from a history that ends with the month.
+ *
+ * @param now the month itself
+ * @param before the month before it
+ * @param yearAgo the same month a year before
+ * @param series the thirteen months that end with this one, oldest first
+ * @param cells decided sets by family and fault
+ * @param cellsBefore the same of the month before
+ * @param byFamilyAndFix attempts of the sets decided in the month
+ * @param byFix the same
+ * @param byFixBefore of the month before
+ * @param byFixSoFar all attempts so far
+ * @param byFamily sets decided in the month
+ * @param open sets here at the month's end
+ */
+public record MonthReview(
+        YearMonth month,
+        Currency currency,
+        MonthFigures now,
+        MonthFigures before,
+        MonthFigures yearAgo,
+        List<MonthFigures> series,
+        List<DecidedCell> cells,
+        List<DecidedCell> cellsBefore,
+        YieldTable byFamilyAndFix,
+        YieldTable byFix,
+        YieldTable byFixBefore,
+        YieldTable byFixSoFar,
+        YieldTable byFamily,
+        Bridge bridge,
+        Bridge bridgeBefore,
+        RolledYield rolled,
+        List<LotLine> lots,
+        List<OpenSet> open,
+        List<ComebackLine> comebacks) {
+    private static final int MONTHS_SHOWN = 13;
+
+    /**
+     * @param history what had happened by the month's last day
+     * @param labourRate per hour, in units of the book currency
+     */
+    public static MonthReview of(History history, BigDecimal labourRate, YearMonth month) {
+        Outcomes outcomes = Outcomes.of(history, labourRate);
+        YieldTable byMonth = YieldTable.of(outcomes, List.of(Key.MONTH));
+        List<MonthFigures> series = new ArrayList<>();
+        for (int back = MONTHS_SHOWN - 1; back >= 0; back--) {
+            series.add(MonthFigures.of(outcomes, byMonth, month.minusMonths(back)));
+        }
+        LocalDate lastDay = month.atEndOfMonth();
+        return new MonthReview(
+                month,
+                history.currency(),
+                series.get(MONTHS_SHOWN - 1),
+                series.get(MONTHS_SHOWN - 2),
+                series.get(0),
+                List.copyOf(series),
+                DecidedCell.of(outcomes, month),
+                DecidedCell.of(outcomes, month.minusMonths(1)),
+                YieldTable.ofMonth(outcomes, List.of(Key.FAMILY, Key.FIX), month),
+                YieldTable.ofMonth(outcomes, List.of(Key.FIX), month),
+                YieldTable.ofMonth(outcomes, List.of(Key.FIX), month.minusMonths(1)),
+                YieldTable.of(outcomes, List.of(Key.FIX)),
+                YieldTable.ofMonth(outcomes, List.of(Key.FAMILY), month),
+                Bridge.of(outcomes, month),
+                Bridge.of(outcomes, month.minusMonths(1)),
+                RolledYield.of(outcomes, lastDay),
+                LotLine.of(outcomes),
+                OpenSet.of(outcomes, lastDay),
+                ComebackLine.of(outcomes, month));
+    }
+}
