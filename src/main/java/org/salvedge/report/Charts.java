@@ -16,6 +16,7 @@ import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
@@ -89,6 +90,7 @@ final class Charts {
                 fillMarkers(series);
             }
         }
+        data.setGrouping(Grouping.STANDARD);
         data.setVaryColors(false);
         chart.plot(data);
         legend(chart, runs.size());

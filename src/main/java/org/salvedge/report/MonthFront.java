@@ -72,8 +72,8 @@ final class MonthFront {
         }
         String yield = now.decided() == 0
                 ? "No set was decided."
-                : now.saved() + " of " + now.decided() + " sets decided were saved: yield " + percent(now.raw()) + " % (95 %: "
-                        + percent(now.rawLow()) + "-" + percent(now.rawHigh()) + ").";
+                : now.saved() + " of " + now.decided() + " sets decided were saved: yield " + percent(now.raw())
+                        + " % (95 %: " + percent(now.rawLow()) + "-" + percent(now.rawHigh()) + ").";
         return now.gone() == 0
                 ? yield + " No set left."
                 : yield + " " + now.gone() + " sets left with a margin of "

@@ -3,6 +3,8 @@ package org.salvedge.yield;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -16,15 +18,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
-import org.salvedge.shop.Attempt;
-import org.salvedge.shop.Comeback;
-import org.salvedge.shop.Exit;
-import org.salvedge.shop.Fact;
-import org.salvedge.shop.Lot;
-import org.salvedge.shop.TvSet;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
 /** The yield table by SQLite alone: the rules in {@code recount.sql}, the grouping here. Shares no code with what it checks. */
 final class Recount {
@@ -40,9 +37,13 @@ final class Recount {
             "inches", "CASE f.inches WHEN '' THEN '' ELSE CAST(CAST(f.inches + 0.5 AS INTEGER) AS TEXT) END");
     private final Connection connection;
 
-    Recount(Connection connection, List<? extends Fact> facts) throws SQLException, IOException {
+    /** @param folder of a history package */
+    Recount(Connection connection, Path folder) throws SQLException, IOException {
         this.connection = connection;
-        load(facts);
+        connection.setAutoCommit(false);
+        for (String table : List.of("lots", "units", "attempts", "exits", "comebacks")) {
+            load(table, folder.resolve(table + ".csv"));
+        }
         try (InputStream in = Objects.requireNonNull(Recount.class.getResourceAsStream("recount.sql"));
                 Statement statement = connection.createStatement()) {
             String script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -52,102 +53,36 @@ final class Recount {
                 }
             }
         }
-    }
-
-    /** The columns that the rules read, as text, as in the files of a package. */
-    private void load(List<? extends Fact> facts) throws SQLException {
-        connection.setAutoCommit(false);
-        table(facts, Lot.class, "lots", "lot supplier", l -> List.of(l.lot().value(), l.supplier()));
-        table(
-                facts,
-                TvSet.class,
-                "units",
-                "unit lot maker model family inches claimed arrived landed_cost",
-                u -> texts(
-                        u.unit().value(),
-                        u.lot().value(),
-                        u.maker(),
-                        u.model(),
-                        u.family(),
-                        u.inches(),
-                        u.claimed().code(),
-                        u.arrived(),
-                        u.landedCost()));
-        table(
-                facts,
-                Attempt.class,
-                "attempts",
-                "attempt unit started_at technician fault fix diagnosis_minutes fix_minutes parts_cost passed grade",
-                a -> texts(
-                        a.number(),
-                        a.unit().value(),
-                        a.startedAt(),
-                        a.technician(),
-                        a.fault().code(),
-                        a.fix().code(),
-                        a.diagnosisMinutes(),
-                        a.fixMinutes(),
-                        a.partsCost(),
-                        a.passed(),
-                        a.grade()));
-        table(
-                facts,
-                Exit.class,
-                "exits",
-                "unit on seq exit gone gross fees shipping tax minutes grade",
-                e -> texts(
-                        e.unit().value(),
-                        e.on(),
-                        e.seq(),
-                        e.kind().code(),
-                        e.gone(),
-                        e.gross(),
-                        e.fees(),
-                        e.shipping(),
-                        e.tax(),
-                        e.minutes(),
-                        e.grade()));
-        table(
-                facts,
-                Comeback.class,
-                "comebacks",
-                "unit on refund cost restocked",
-                c -> texts(c.unit().value(), c.on(), c.refund(), c.cost(), c.restocked()));
         connection.commit();
     }
 
-    private static List<String> texts(@Nullable Object... values) {
-        List<String> texts = new ArrayList<>();
-        for (Object value : values) {
-            texts.add(MessyShop.text(value));
-        }
-        return texts;
-    }
-
-    private <F> void table(
-            List<? extends Fact> facts, Class<F> kind, String name, String columns, Function<F, List<String>> values)
-            throws SQLException {
-        String[] names = columns.split(" ");
-        String quoted = Arrays.stream(names).map(n -> '"' + n + '"').collect(Collectors.joining(", "));
-        String marks = "?" + ", ?".repeat(names.length - 1);
-        try (Statement statement = connection.createStatement()) {
-            statement.execute("CREATE TABLE " + name + " (" + quoted + ")");
-            if (!name.equals("lots")) {
-                statement.execute("CREATE INDEX " + name + "_unit ON " + name + " (unit)");
+    /** Every column as text. */
+    private void load(String table, Path file) throws SQLException, IOException {
+        try (CSVParser rows = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(Files.newBufferedReader(file))) {
+            List<String> names = rows.getHeaderNames();
+            String quoted = names.stream().map(n -> '"' + n + '"').collect(Collectors.joining(", "));
+            try (Statement statement = connection.createStatement()) {
+                statement.execute("CREATE TABLE " + table + " (" + quoted + ")");
+                if (names.contains("unit")) {
+                    statement.execute("CREATE INDEX " + table + "_unit ON " + table + " (unit)");
+                }
             }
-        }
-        try (PreparedStatement insert =
-                connection.prepareStatement("INSERT INTO " + name + " VALUES (" + marks + ")")) {
-            for (Fact fact : facts) {
-                if (kind.isInstance(fact)) {
-                    List<String> row = values.apply(kind.cast(fact));
-                    for (int i = 0; i < row.size(); i++) {
+            String marks = "?" + ", ?".repeat(names.size() - 1);
+            try (PreparedStatement insert =
+                    connection.prepareStatement("INSERT INTO " + table + " VALUES (" + marks + ")")) {
+                for (CSVRecord row : rows) {
+                    for (int i = 0; i < names.size(); i++) {
                         insert.setString(i + 1, row.get(i));
                     }
                     insert.addBatch();
                 }
+                insert.executeBatch();
             }
-            insert.executeBatch();
         }
     }
 
@@ -241,7 +176,7 @@ final class Recount {
     private static List<String> key(ResultSet result, List<String> by) throws SQLException {
         List<String> key = new ArrayList<>();
         for (int i = 1; i <= by.size(); i++) {
-            key.add(MessyShop.text(result.getString(i)));
+            key.add(Objects.requireNonNullElse(result.getString(i), ""));
         }
         return key;
     }

@@ -23,28 +23,32 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.salvedge.shop.Fact;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Names;
 import org.salvedge.shop.Timeline;
 import org.salvedge.stats.ShrunkYield;
 
-/** 5,000 sets counted twice: by this package, and by plain SQL in SQLite. Every cell agrees. */
+/**
+ * 5,000 sets counted twice: by this package from a ledger that took in a history package, and by plain SQL in SQLite from the
+ * package's files. Every cell agrees.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RecountTest {
     private static final int SETS = 5_000;
     private static final BigDecimal LABOUR = new BigDecimal("23.45");
     private static final double RELATIVE = 1e-9;
 
-    private final List<Fact> facts = MessyShop.facts(SETS, 7);
-    private final History history = FactHistory.of(facts, MessyShop.EUR);
+    private History history;
     private Connection connection;
     private Recount recount;
 
     @BeforeAll
     void countBySql(@TempDir Path folder) throws SQLException, IOException {
+        Path files = folder.resolve("package");
+        Packages.write(MessyShop.facts(SETS, 7), folder, files);
+        history = Packages.read(folder, files);
         connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("recount.db"));
-        recount = new Recount(connection, facts);
+        recount = new Recount(connection, files);
     }
 
     @AfterAll
