@@ -75,8 +75,8 @@ public record ComebackLine(
         if (h.attemptDay(a) != h.attemptDay(b)) {
             return h.attemptDay(a) > h.attemptDay(b);
         }
-        return h.attemptMinute(a) != h.attemptMinute(b)
-                ? h.attemptMinute(a) > h.attemptMinute(b)
+        return h.attemptSecond(a) != h.attemptSecond(b)
+                ? h.attemptSecond(a) > h.attemptSecond(b)
                 : h.attemptNumber(a) > h.attemptNumber(b);
     }
 }
