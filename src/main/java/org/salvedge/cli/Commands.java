@@ -16,7 +16,7 @@ final class Commands {
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
-            new Moment("Looking things up", List.of("yield", "show")),
+            new Moment("Looking things up", List.of("yield", "show", "audit")),
             new Moment("Corrections", List.of("amend", "undo", "regroup")));
 
     /** A moment in the shop's work, and the commands that belong to it. */
@@ -28,6 +28,7 @@ final class Commands {
         return switch (name) {
             case "amend" -> new AmendCommand();
             case "attempt" -> new AttemptCommand();
+            case "audit" -> new AuditCommand();
             case "bid" -> new BidCommand();
             case "comeback" -> new ComebackCommand();
             case "completion" -> new CompletionCommand();

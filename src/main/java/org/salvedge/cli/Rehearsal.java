@@ -6,12 +6,22 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Screen;
+import org.salvedge.shop.Lot;
+import org.salvedge.shop.LotId;
+import org.salvedge.shop.Money;
+import org.salvedge.shop.Settings;
+import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
 
 /**
  * Run once by the launcher after a build, into a folder: writes the help texts that the launcher prints itself, keeps the
@@ -19,7 +29,36 @@ import org.salvedge.report.Screen;
  * be archived.
  */
 public final class Rehearsal {
+    private static final Currency EUR = Currency.getInstance("EUR");
     private static final String NATIVE = "libsqlitejdbc";
+
+    private static final String LIST = """
+            Model,Size,Condition,Price
+            KX-55A,55,lines on screen,120.00
+            KX-55B,55,not tested,90.00
+            """;
+    private static final List<String> EVERYDAY = List.of(
+            "preview list.csv",
+            "bid list.csv --limit 200",
+            "receive list.csv --lot L2 --supplier Northquay --price 100",
+            "attempt L1-001 --fault row_drive --fix contact_mask --fix-minutes 30 --passed yes --safety-tested",
+            "attempt L1-001 --fualt row_drive",
+            "place L1-002 bay",
+            "wait L1-002 strips",
+            "offer L1-001 120",
+            "sell L1-001 --gross 120 --owner-data-reset --disclosed",
+            "comeback L1-001",
+            "strip L1-002 --gross 20",
+            "amend 1 --freight 20 --why slip",
+            "show L1-001",
+            "show L1",
+            "yield",
+            "yield --format json",
+            "undo --why slip",
+            "audit",
+            "completion labels L1",
+            "export out",
+            "show nobody");
 
     private final Path folder;
 
@@ -49,12 +88,28 @@ public final class Rehearsal {
     }
 
     private void shop() throws IOException {
-        Path shop = folder.resolve("shop");
-        for (List<String> command : List.of(List.of("init"))) {
-            int status = run(shop, command);
-            System.out.println(status + " " + command);
+        Path shop = Files.createDirectories(folder.resolve("shop"));
+        Files.writeString(shop.resolve("list.csv"), LIST);
+        run(shop, List.of("init"));
+        book(shop.resolve("shop.db"));
+        for (String line : EVERYDAY) {
+            int status = run(shop, List.of(line.split(" ")));
+            System.out.println(status + " " + line);
         }
         delete(shop);
+    }
+
+    private static void book(Path file) {
+        Settings settings = Settings.defaults(EUR, ZoneOffset.UTC);
+        LocalDate day = LocalDate.EPOCH;
+        LotId lot = new LotId("L1");
+        Money price = new Money(10_000, EUR);
+        try (Ledger ledger = Ledger.open(file, settings, Clock.systemUTC())) {
+            ledger.record(List.of(
+                    new Lot(lot, "Northquay", day, EUR, null, price, null, null, null, null, day, null, null),
+                    TvSet.builder(new UnitId("L1-001"), lot).build(),
+                    TvSet.builder(new UnitId("L1-002"), lot).build()));
+        }
     }
 
     private static int run(Path shop, List<String> command) {
@@ -63,9 +118,7 @@ public final class Rehearsal {
         int status = new Program(new Surroundings(
                         Clock.system(ZoneId.systemDefault()), writer, writer, shop, Map.of(), new NoTerminal()))
                 .run(command.toArray(String[]::new));
-        if (status != Status.DONE) {
-            System.out.println(said);
-        }
+        System.out.println(said);
         return status;
     }
 
