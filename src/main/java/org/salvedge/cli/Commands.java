@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class Commands {
     /** In the order of the overview; every name here is known to {@link #create}. */
     static final List<Moment> MOMENTS = List.of(
-            new Moment("Setting up", List.of("init", "import", "export", "completion")),
+            new Moment("Setting up", List.of("demo", "init", "import", "export", "completion")),
             new Moment("A lot", List.of("preview", "bid", "receive")),
             new Moment("At the bench", List.of("attempt", "place", "wait")),
             new Moment(
@@ -31,6 +31,7 @@ final class Commands {
             case "audit" -> new AuditCommand();
             case "bid" -> new BidCommand();
             case "comeback" -> new ComebackCommand();
+            case "demo" -> new DemoCommand();
             case "completion" -> new CompletionCommand();
             case "export" -> new ExportCommand();
             case "import" -> new ImportCommand();
