@@ -16,7 +16,7 @@ final class Commands {
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
-            new Moment("Looking things up", List.of("yield", "show", "audit")),
+            new Moment("Looking things up", List.of("yield", "month", "show", "audit")),
             new Moment("Corrections", List.of("amend", "undo", "regroup")));
 
     /** A moment in the shop's work, and the commands that belong to it. */
@@ -37,6 +37,7 @@ final class Commands {
             case "import" -> new ImportCommand();
             case "init" -> new InitCommand();
             case "lost" -> new LostCommand();
+            case "month" -> new MonthCommand();
             case "offer" -> new OfferCommand();
             case "place" -> new PlaceCommand();
             case "preview" -> new PreviewCommand();

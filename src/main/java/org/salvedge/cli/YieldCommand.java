@@ -1,11 +1,13 @@
 package org.salvedge.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.YieldReport;
+import org.salvedge.report.YieldWorkbook;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.History;
 import org.salvedge.yield.Key;
@@ -40,6 +42,13 @@ final class YieldCommand extends Command {
     @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
     Format format = Format.TABLE;
 
+    @Option(
+            names = "--xlsx",
+            paramLabel = "FILE",
+            description = "Write the table as a workbook, with charts and definitions.")
+    @Nullable
+    Path xlsx;
+
     @Mixin
     Overrides overrides = new Overrides();
 
@@ -55,7 +64,15 @@ final class YieldCommand extends Command {
         }
         Outcomes outcomes = Outcomes.of(history, session.shop().settings().labourRate());
         tables.join();
-        session.print(YieldReport.table(YieldTable.of(outcomes, keys)), format);
+        YieldTable yields = YieldTable.of(outcomes, keys);
+        if (xlsx != null) {
+            Path file = session.file(xlsx);
+            YieldTable whole = YieldTable.of(outcomes, List.of());
+            Reports.write(file, () -> YieldWorkbook.write(yields, whole, Reports.paper(session), file));
+            session.say("Written to " + file);
+            return Status.DONE;
+        }
+        session.print(YieldReport.table(yields), format);
         return Status.DONE;
     }
 }

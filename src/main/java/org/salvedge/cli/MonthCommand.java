@@ -1,0 +1,146 @@
+package org.salvedge.cli;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.report.MonthWorkbook;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.History;
+import org.salvedge.shop.Settings;
+import org.salvedge.stats.Kitagawa;
+import org.salvedge.yield.MonthChange;
+import org.salvedge.yield.MonthFigures;
+import org.salvedge.yield.MonthReview;
+import org.salvedge.yield.Outcomes;
+import org.salvedge.yield.YieldRow;
+import org.salvedge.yield.YieldTable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** First of the month: the review as a workbook. */
+@picocli.CommandLine.Command(
+        description = "Write the month's review as a workbook: one page for the wall, and what stands behind it.",
+        footer = {
+            "",
+            "Example: salvedge month 2026-02. It counts what happened up to the month's last day, whenever it was recorded. Without",
+            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder."
+        })
+final class MonthCommand extends Command {
+    @Parameters(paramLabel = "YYYY-MM", description = "The month.")
+    String month = "";
+
+    @Option(names = "--xlsx", paramLabel = "FILE", description = "Where to write the workbook.")
+    @Nullable
+    Path xlsx;
+
+    @Option(names = "--as-of", paramLabel = "DATE", description = "Only what had been recorded by that day's end.")
+    @Nullable
+    LocalDate asOf;
+
+    @Option(names = "--format", paramLabel = "table|json", description = "table (default) or json (no workbook).")
+    Format format = Format.TABLE;
+
+    @Mixin
+    Overrides overrides = new Overrides();
+
+    @Override
+    int run(Session session) {
+        YearMonth asked = asked();
+        if (format == Format.CSV) {
+            throw new Usage("--format: month prints table or json");
+        }
+        overrides.apply(session);
+        session.shop().requireThere();
+        CompletableFuture<Void> tables = YieldTable.prepare();
+        History history;
+        try (Ledger ledger = session.shop().read()) {
+            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL);
+        }
+        tables.join();
+        Settings settings = session.shop().settings();
+        if (format == Format.JSON) {
+            session.json(json(MonthChange.of(Outcomes.of(history, settings.labourRate()), asked)));
+            return Status.DONE;
+        }
+        MonthReview review = MonthReview.of(history, settings.labourRate(), asked);
+        Path file = xlsx == null ? session.shop().reports().resolve("month-" + asked + ".xlsx") : session.file(xlsx);
+        Reports.write(file, () -> MonthWorkbook.write(review, Reports.paper(session), file));
+        say(session, review, file);
+        return Status.DONE;
+    }
+
+    private YearMonth asked() {
+        try {
+            return YearMonth.parse(month);
+        } catch (DateTimeException e) {
+            throw new Usage("\"" + month + "\" is not a month; write it as in 2026-02");
+        }
+    }
+
+    private static void say(Session session, MonthReview review, Path file) {
+        session.say(review.month() + ": " + line(review.now()) + " ("
+                + review.before().month() + ": " + line(review.before()) + ")");
+        session.say("Written to " + file);
+    }
+
+    private static String line(MonthFigures m) {
+        var row = m.counted();
+        return row.decided() + " sets decided, " + row.saved() + " saved"
+                + (row.decided() == 0
+                        ? ""
+                        : String.format(java.util.Locale.ROOT, ", yield %.2f", (double) row.saved() / row.decided()));
+    }
+
+    private static Map<String, Object> json(MonthChange change) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("month", change.month().toString());
+        json.put("now", figures(change.now()));
+        json.put("before", figures(change.before()));
+        Kitagawa split = change.split();
+        json.put("change", split == null ? null : split.change());
+        json.put("mix_effect", split == null ? null : split.mix());
+        json.put("rate_effect", split == null ? null : split.rate());
+        List<Map<String, Object>> contributors = new ArrayList<>();
+        for (MonthChange.Contributor c : change.contributors()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("family", c.family());
+            one.put("fault", c.fault());
+            one.put("mix", c.mix());
+            one.put("rate", c.rate());
+            contributors.add(one);
+        }
+        json.put("contributors", contributors);
+        MonthChange.Chart chart = change.chart();
+        Map<String, Object> limits = new LinkedHashMap<>();
+        if (chart != null) {
+            limits.put("centre", chart.centre());
+            limits.put("low", chart.low());
+            limits.put("high", chart.high());
+            limits.put("sigma_z", chart.sigmaZ());
+            limits.put("months", chart.months());
+        }
+        json.put("chart", chart == null ? null : limits);
+        json.put("signal", chart != null && chart.signal());
+        return json;
+    }
+
+    private static Map<String, Object> figures(YieldRow row) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("decided", row.decided());
+        json.put("saved", row.saved());
+        json.put("yield", row.raw());
+        json.put("yield_low", row.rawLow());
+        json.put("yield_high", row.rawHigh());
+        json.put("margin_per_set", row.marginPerSet());
+        return json;
+    }
+}

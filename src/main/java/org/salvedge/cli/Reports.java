@@ -1,0 +1,40 @@
+package org.salvedge.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.salvedge.ledger.LedgerFailure;
+import org.salvedge.report.Paper;
+import org.salvedge.shop.Settings;
+
+/** Writing a workbook, and what stands on each. */
+final class Reports {
+    private Reports() {}
+
+    interface Writing {
+        void run() throws IOException;
+    }
+
+    /** A report that cannot be written is status 4; none stands half written. */
+    static void write(Path file, Writing writing) {
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            writing.run();
+        } catch (IOException e) {
+            throw new LedgerFailure(
+                    file + " could not be written: " + e.getMessage()
+                            + ". Check the folder's permissions and the room on the disk",
+                    e);
+        }
+    }
+
+    static Paper paper(Session session) {
+        Settings settings = session.shop().settings();
+        Path folder = session.shop().folder().toAbsolutePath().normalize().getFileName();
+        return new Paper(
+                folder == null ? "shop" : folder.toString(), session.today(), settings.pageSize(), settings.currency());
+    }
+}
