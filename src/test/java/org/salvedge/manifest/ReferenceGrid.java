@@ -25,6 +25,7 @@ import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
 
 /** What readers by other hands find in a file: sheet, then row from 1, then column from 0, then the raw value. Blank cells are left out. */
 final class ReferenceGrid {
@@ -32,11 +33,13 @@ final class ReferenceGrid {
 
     private ReferenceGrid() {}
 
-    /** XLSX by fastexcel-reader: numbers as stored, texts with the format's own escapes (_x001B_) undone, formulas by their stored value. */
+    /** Visible sheets of an XLSX by fastexcel-reader: numbers as stored, texts with the format's own escapes (_x001B_) undone, formulas by their stored value. */
     static Map<String, SortedMap<Integer, SortedMap<Integer, String>>> xlsx(Path file) {
         Map<String, SortedMap<Integer, SortedMap<Integer, String>>> sheets = new LinkedHashMap<>();
         try (ReadableWorkbook book = new ReadableWorkbook(new File(file.toString()))) {
-            for (Sheet sheet : book.getSheets().toList()) {
+            for (Sheet sheet : book.getSheets()
+                    .filter(s -> s.getVisibility() == SheetVisibility.VISIBLE)
+                    .toList()) {
                 try (Stream<Row> rows = sheet.openStream()) {
                     SortedMap<Integer, SortedMap<Integer, String>> grid = new TreeMap<>();
                     rows.forEach(row -> {

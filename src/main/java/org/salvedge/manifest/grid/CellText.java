@@ -14,6 +14,40 @@ final class CellText {
         return simple ? text : cleaned(text, longest);
     }
 
+    /** A text of XLSX with its escapes undone: {@code _x000D_} is a carriage return (ECMA-376 Part 1, 22.9.2.19, ST_Xstring). */
+    static String unescaped(String text) {
+        int at = text.indexOf("_x");
+        if (at < 0) {
+            return text;
+        }
+        StringBuilder out = new StringBuilder(text.length());
+        int from = 0;
+        while (at >= 0) {
+            int code = at + 7 <= text.length() && text.charAt(at + 6) == '_' ? hex(text, at + 2) : -1;
+            if (code < 0) {
+                at = text.indexOf("_x", at + 1);
+            } else {
+                out.append(text, from, at).append((char) code);
+                from = at + 7;
+                at = text.indexOf("_x", from);
+            }
+        }
+        return out.append(text, from, text.length()).toString();
+    }
+
+    /** Four hexadecimal digits, or -1. */
+    private static int hex(String text, int at) {
+        int code = 0;
+        for (int i = at; i < at + 4; i++) {
+            int digit = text.charAt(i) < 0x80 ? Character.digit(text.charAt(i), 16) : -1;
+            if (digit < 0) {
+                return -1;
+            }
+            code = code * 16 + digit;
+        }
+        return code;
+    }
+
     private static String cleaned(String text, int longest) {
         StringBuilder out = new StringBuilder(Math.min(text.length(), longest));
         for (int i = 0; i < text.length() && out.length() < longest; i++) {

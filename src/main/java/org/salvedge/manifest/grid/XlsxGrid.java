@@ -170,8 +170,8 @@ final class XlsxGrid {
                 }
             } else if (event == XMLStreamConstants.END_ELEMENT) {
                 if (r.getLocalName().equals("si")) {
-                    String clean =
-                            CellText.clean(text.toString(), budget.limits().textLength());
+                    String clean = CellText.clean(
+                            CellText.unescaped(text.toString()), budget.limits().textLength());
                     budget.text(clean);
                     texts.add(clean);
                 } else if (r.getLocalName().equals("rPh")) {
@@ -236,7 +236,7 @@ final class XlsxGrid {
             }
         }
         if (inline != null && value == null) {
-            sheet.text(column, inline.toString());
+            sheet.text(column, CellText.unescaped(inline.toString()));
         } else if (value != null) {
             put(sheet, column, type, style, shared, value);
         } else if (formula) {
@@ -255,7 +255,7 @@ final class XlsxGrid {
                     sheet.damaged(column, value, "points to a text that is not there");
                 }
             }
-            case "str", "inlineStr", "d" -> sheet.text(column, value);
+            case "str", "inlineStr", "d" -> sheet.text(column, CellText.unescaped(value));
             case "e" -> sheet.error(column, value);
             case "b" -> sheet.text(column, value.strip().equals("1") ? "TRUE" : "FALSE");
             default -> {
