@@ -32,7 +32,7 @@ final class AttemptColumns {
 
     /** The rows named, in that order. */
     AttemptColumns(AttemptColumns from, int[] rows) {
-        set = from.set.pick(rows);
+        set = new IntColumn(); // which set is known from the starts
         day = from.day.pick(rows);
         second = from.second.pick(rows);
         number = from.number.pick(rows);

@@ -18,7 +18,7 @@ final class ComebackColumns {
 
     /** The rows named, in that order. */
     ComebackColumns(ComebackColumns from, int[] rows) {
-        set = from.set.pick(rows);
+        set = new IntColumn(); // which set is known from the starts
         day = from.day.pick(rows);
         restocked = from.restocked.pick(rows);
         fault = from.fault.pick(rows);

@@ -28,7 +28,7 @@ final class ExitColumns {
 
     /** The rows named, in that order. */
     ExitColumns(ExitColumns from, int[] rows) {
-        set = from.set.pick(rows);
+        set = new IntColumn(); // which set is known from the starts
         day = from.day.pick(rows);
         seq = from.seq.pick(rows);
         kind = from.kind.pick(rows);

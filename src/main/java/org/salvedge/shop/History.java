@@ -349,29 +349,14 @@ public final class History {
         return comebacks.fault.get(comeback);
     }
 
-    /** Row of the set that the attempt is of. */
-    public int attemptSet(int attempt) {
-        return attempts.set.get(attempt);
-    }
-
     /** First attempt of a set; those of set s are rows attemptStart(s) to attemptStart(s + 1), the latter excluded. */
     public int attemptStart(int set) {
         return attemptStart[set];
     }
 
-    /** Row of the set that the exit is of. */
-    public int exitSet(int exit) {
-        return exits.set.get(exit);
-    }
-
     /** First exit of a set; those of set s are rows exitStart(s) to exitStart(s + 1), the latter excluded. */
     public int exitStart(int set) {
         return exitStart[set];
-    }
-
-    /** Row of the set that the comeback is of. */
-    public int comebackSet(int comeback) {
-        return comebacks.set.get(comeback);
     }
 
     /** First comeback of a set; those of set s are rows comebackStart(s) to comebackStart(s + 1), the latter excluded. */

@@ -33,17 +33,18 @@ public record ComebackLine(
         History h = outcomes.history();
         Days days = Days.of(month);
         List<ComebackLine> lines = new ArrayList<>();
-        for (int c = 0; c < h.comebacks(); c++) {
-            if (days.hold(h.comebackDay(c)) && h.arrived(h.comebackSet(c))) {
-                add(h, c, lines);
+        for (int set = 0; set < h.sets(); set++) {
+            for (int c = h.comebackStart(set); c < h.comebackStart(set + 1); c++) {
+                if (days.hold(h.comebackDay(c)) && h.arrived(set)) {
+                    add(h, set, c, lines);
+                }
             }
         }
         lines.sort(Comparator.comparing(ComebackLine::on).thenComparing(ComebackLine::unit, Text.CODE_POINTS));
         return List.copyOf(lines);
     }
 
-    private static void add(History h, int comeback, List<ComebackLine> lines) {
-        int set = h.comebackSet(comeback);
+    private static void add(History h, int set, int comeback, List<ComebackLine> lines) {
         for (Sale sale : Sale.of(h, set)) {
             if (sale.comebacks().contains(comeback)) {
                 int sold = h.exitDay(sale.exit());

@@ -20,15 +20,18 @@ public record MonthFigures(YearMonth month, int received, YieldRow counted, int 
         History h = outcomes.history();
         Days days = Days.of(month);
         int received = 0;
-        for (int set = 0; set < h.sets(); set++) {
-            received += h.arrived(set) && days.hold(h.lotArrival(h.setLot(set))) ? 1 : 0;
-        }
         int comebacks = 0;
         long cost = 0;
-        for (int c = 0; c < h.comebacks(); c++) {
-            if (days.hold(h.comebackDay(c)) && h.arrived(h.comebackSet(c))) {
-                comebacks++;
-                cost += h.comebackCost(c);
+        for (int set = 0; set < h.sets(); set++) {
+            if (!h.arrived(set)) {
+                continue;
+            }
+            received += days.hold(h.lotArrival(h.setLot(set))) ? 1 : 0;
+            for (int c = h.comebackStart(set); c < h.comebackStart(set + 1); c++) {
+                if (days.hold(h.comebackDay(c))) {
+                    comebacks++;
+                    cost += h.comebackCost(c);
+                }
             }
         }
         return new MonthFigures(
