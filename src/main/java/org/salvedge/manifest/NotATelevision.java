@@ -16,6 +16,11 @@ final class NotATelevision {
 
     private NotATelevision() {}
 
+    /** Whether a text begins by naming such goods. */
+    static boolean begins(String text) {
+        return GOODS.matcher(Plain.of(text)).lookingAt();
+    }
+
     /**
      * @param name maker, model and description; what the seller says of the state is not looked at
      * @param category the seller's own, if any

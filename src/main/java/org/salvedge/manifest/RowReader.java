@@ -46,7 +46,7 @@ final class RowReader {
             }
         }
         String category = text(cells, Field.CATEGORY);
-        if (NotATelevision.is(name.all, category)) {
+        if (NotATelevision.is(name.all, category) || saysOtherGoods(cells, name)) {
             problem(row, -1, name.all.strip(), "is no television set", "It is left out; nothing is booked for it");
             return;
         }
@@ -65,6 +65,13 @@ final class RowReader {
             return; // "Orlan" alone, or a note in the first column
         }
         book(row, cells, name);
+    }
+
+    /** "Soundbar, no remote" under the faults of a row without a size. */
+    private boolean saysOtherGoods(Cell[] cells, Naming name) {
+        Field size = header.sizeField();
+        boolean sized = name.size != null || size != null && !text(cells, size).isEmpty();
+        return !sized && NotATelevision.begins(text(cells, Field.CLAIMED));
     }
 
     /** Something beside the name that makes a row a set: a size, a serial, a claim, a price. */
