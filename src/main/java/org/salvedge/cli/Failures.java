@@ -50,7 +50,10 @@ final class Failures {
             return tell(e, Status.UNREADABLE, message(e));
         }
         if (e instanceof UncheckedIOException io) {
-            return tell(e, Status.UNREADABLE, words(io.getCause()), "Nothing was changed.");
+            boolean told = io.getMessage() != null
+                    && io.getCause() != null
+                    && !io.getMessage().equals(io.getCause().toString());
+            return tell(e, Status.UNREADABLE, told ? message(io) : words(io.getCause()), "Nothing was changed.");
         }
         if (e instanceof OutOfMemoryError) {
             return tell(e, Status.DEFECT, "out of memory", "Allow more for one run: SALVEDGE_HEAP=4g salvedge ...");
