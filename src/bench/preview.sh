@@ -8,7 +8,7 @@ ROWS=${ROWS:-100000} ROUNDS=${ROUNDS:-3} PYTHON=${PYTHON:-python3} work=$PWD/tar
 mkdir -p "$work/classes"
 if [ -z "${SALVEDGE:-}" ]; then
   [ -d target/lib ] || mvn -B -q -DskipTests package
-  if [ -x ./salvedge ]; then SALVEDGE=$PWD/salvedge; else SALVEDGE="java -jar $(ls "$PWD"/target/salvedge-*.jar)"; fi
+  if [ -x ./salvedge ]; then SALVEDGE=$PWD/salvedge; else SALVEDGE="java -jar $PWD/target/salvedge.jar"; fi
 fi
 [ -d target/lib ] || mvn -B -q dependency:copy-dependencies -DincludeScope=runtime -DoutputDirectory=target/lib
 javac -d "$work/classes" -cp 'target/lib/*' src/bench/java/*.java
