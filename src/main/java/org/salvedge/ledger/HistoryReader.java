@@ -48,6 +48,7 @@ final class HistoryReader {
                 }
             }
             comebacks(connection, scan);
+            builder.sortSets();
             return builder.build();
         });
     }

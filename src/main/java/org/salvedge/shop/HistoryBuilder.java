@@ -13,9 +13,9 @@ import java.util.List;
 public final class HistoryBuilder {
     final Currency currency;
     final HistoryNames names = new HistoryNames();
-    final List<String> labels = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
     final LotColumns lots = new LotColumns();
-    final SetColumns sets = new SetColumns();
+    SetColumns sets = new SetColumns();
     final AttemptColumns attempts = new AttemptColumns();
     final ExitColumns exits = new ExitColumns();
     final ComebackColumns comebacks = new ComebackColumns();
@@ -186,6 +186,22 @@ public final class HistoryBuilder {
         comebacks.cost.add(cost);
         comebacks.restocked.add(restocked);
         comebacks.fault.add(fault);
+    }
+
+    /** Puts the sets in the order of lots, those of one lot by label, or by id where labels were not read. */
+    public void sortSets() {
+        int[] rows = SetOrder.of(sets, labels);
+        if (SetOrder.isAscending(rows)) {
+            return;
+        }
+        sets = new SetColumns(sets, rows);
+        if (!labels.isEmpty()) {
+            List<String> sorted = new ArrayList<>(rows.length);
+            for (int row : rows) {
+                sorted.add(labels.get(row));
+            }
+            labels = sorted;
+        }
     }
 
     public History build() {

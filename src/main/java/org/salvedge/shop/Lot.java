@@ -35,6 +35,7 @@ public record Lot(
         if (rate != null && rate.signum() <= 0) {
             throw new IllegalArgumentException("a rate of exchange must be above 0, not " + rate);
         }
+        rate = rate == null ? null : plain(rate);
         Amounts.requireCurrency(currency, price, premium, freight, otherCost);
         Amounts.requireNotNegative("price", price);
         Amounts.requireNotNegative("premium", premium);
@@ -44,6 +45,12 @@ public record Lot(
         if (receivedOn != null && receivedOn.isBefore(boughtOn)) {
             throw new IllegalArgumentException("received on " + receivedOn + ", before it was bought on " + boughtOn);
         }
+    }
+
+    /** One form for each number, so that equal rates are equal: 0.92 for 0.9200. */
+    private static BigDecimal plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
     /** The day its sets can first be worked on: received, else bought. */
