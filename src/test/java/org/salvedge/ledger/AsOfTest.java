@@ -218,7 +218,7 @@ class AsOfTest {
     }
 
     /** Events of sets that the reading knows: with a clock set back, an exit may have been written down before its set. */
-    private static TreeSet<String> events(List<Known> known, AsOf asOf) {
+    private static Set<String> events(List<Known> known, AsOf asOf) {
         LocalDate by = asOf.happened() == null ? LocalDate.MAX : asOf.happened();
         Set<LotId> lots = new HashSet<>();
         Set<UnitId> sets = new HashSet<>();
@@ -229,7 +229,7 @@ class AsOfTest {
                 sets.add(set.unit());
             }
         }
-        TreeSet<String> events = new TreeSet<>();
+        Set<String> events = new TreeSet<>();
         for (Known k : known) {
             if (!k.seen(asOf)) {
                 continue;
@@ -247,8 +247,8 @@ class AsOfTest {
         return events;
     }
 
-    private static TreeSet<String> events(History h) {
-        TreeSet<String> events = new TreeSet<>();
+    private static Set<String> events(History h) {
+        Set<String> events = new TreeSet<>();
         for (int e = 0; e < h.exits(); e++) {
             events.add("exit " + h.label(h.exitSet(e)) + " " + LocalDate.ofEpochDay(h.exitDay(e)) + " " + h.exitSeq(e)
                     + " " + h.exitGross(e));
