@@ -9,6 +9,8 @@ import org.apache.poi.ss.usermodel.Sheet;
 final class Print {
     private static final double INCH_SIDE = 0.5;
     private static final double INCH_FOOT = 0.7;
+    /** A footer holds 255 characters in all. */
+    private static final int LONGEST_NAME = 60;
 
     private Print() {}
 
@@ -38,6 +40,8 @@ final class Print {
 
     /** A name in a footer, where an ampersand begins a command. */
     static String plain(String text) {
-        return Visible.text(text).replace("&", "&&");
+        String visible = Visible.text(text);
+        int end = visible.offsetByCodePoints(0, Math.min(LONGEST_NAME, visible.codePointCount(0, visible.length())));
+        return visible.substring(0, end).replace("&", "&&");
     }
 }

@@ -13,6 +13,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
+import org.salvedge.shop.Refused;
 
 /**
  * A table on a sheet of its own: title, a line that says what it is, headings (frozen, repeated on each page, with filters), real
@@ -21,6 +22,7 @@ import org.salvedge.shop.Quantity;
 final class SheetWriter {
     static final int HEADING_ROW = 2;
     static final int FIRST_ROW = HEADING_ROW + 1;
+    private static final int MOST_ROWS = 1_048_576 - FIRST_ROW - 2;
     private static final int WIDEST = 60;
     private static final int NARROWEST = 8;
     private static final int UNITS_A_CHARACTER = 256;
@@ -40,6 +42,11 @@ final class SheetWriter {
 
     /** @param frozen columns that stay in sight */
     void write(Sheet sheet, String about, Table table, int frozen) {
+        if (table.rows().size() > MOST_ROWS) {
+            throw new Refused("the sheet \"" + sheet.getSheetName() + "\" would need "
+                    + table.rows().size() + " rows, and a spreadsheet holds " + MOST_ROWS
+                    + "; choose fewer keys, or CSV");
+        }
         List<Spot> spots = spots(table);
         int[] width = new int[spots.size()];
         title(sheet, table.title(), about);

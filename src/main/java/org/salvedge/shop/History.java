@@ -351,7 +351,7 @@ public final class History {
 
     /** Row of the set that the attempt is of; found by halving. */
     public int attemptSet(int attempt) {
-        return owner(attemptStart, attempt);
+        return SetRows.owner(attemptStart, attempt);
     }
 
     /** First attempt of a set; those of set s are rows attemptStart(s) to attemptStart(s + 1), the latter excluded. */
@@ -361,7 +361,7 @@ public final class History {
 
     /** Row of the set that the exit is of; found by halving. */
     public int exitSet(int exit) {
-        return owner(exitStart, exit);
+        return SetRows.owner(exitStart, exit);
     }
 
     /** First exit of a set; those of set s are rows exitStart(s) to exitStart(s + 1), the latter excluded. */
@@ -371,26 +371,12 @@ public final class History {
 
     /** Row of the set that the comeback is of; found by halving. */
     public int comebackSet(int comeback) {
-        return owner(comebackStart, comeback);
+        return SetRows.owner(comebackStart, comeback);
     }
 
     /** First comeback of a set; those of set s are rows comebackStart(s) to comebackStart(s + 1), the latter excluded. */
     public int comebackStart(int set) {
         return comebackStart[set];
-    }
-
-    private static int owner(int[] start, int row) {
-        int low = 0;
-        int high = start.length - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (start[middle] <= row) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     /** Loads one set's events into a timeline and settles it; attempt i there is row attemptStart(set) + i, exits alike. */

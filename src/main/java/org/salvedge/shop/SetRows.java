@@ -42,4 +42,19 @@ final class SetRows {
     int[] order() {
         return order;
     }
+
+    /** The set that a row belongs to, found by halving. */
+    static int owner(int[] start, int row) {
+        int low = 0;
+        int high = start.length - 1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (start[middle] <= row) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
 }

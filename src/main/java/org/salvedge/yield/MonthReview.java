@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.salvedge.shop.History;
 
 /**
@@ -52,12 +53,19 @@ public record MonthReview(
      */
     public static MonthReview of(History history, BigDecimal labourRate, YearMonth month) {
         Outcomes outcomes = Outcomes.of(history, labourRate);
+        LocalDate lastDay = month.atEndOfMonth();
+        YearMonth monthBefore = month.minusMonths(1);
+        // The tables over the whole record take longest and do not need one another.
+        CompletableFuture<YieldTable> byFixSoFar =
+                CompletableFuture.supplyAsync(() -> YieldTable.of(outcomes, List.of(Key.FIX)));
+        CompletableFuture<RolledYield> rolled = CompletableFuture.supplyAsync(() -> RolledYield.of(outcomes, lastDay));
+        CompletableFuture<List<LotLine>> lots = CompletableFuture.supplyAsync(() -> LotLine.of(outcomes));
+        CompletableFuture<List<OpenSet>> open = CompletableFuture.supplyAsync(() -> OpenSet.of(outcomes, lastDay));
         YieldTable byMonth = YieldTable.of(outcomes, List.of(Key.MONTH));
         List<MonthFigures> series = new ArrayList<>();
         for (int back = MONTHS_SHOWN - 1; back >= 0; back--) {
             series.add(MonthFigures.of(outcomes, byMonth, month.minusMonths(back)));
         }
-        LocalDate lastDay = month.atEndOfMonth();
         return new MonthReview(
                 month,
                 history.currency(),
@@ -66,17 +74,17 @@ public record MonthReview(
                 series.get(0),
                 List.copyOf(series),
                 DecidedCell.of(outcomes, month),
-                DecidedCell.of(outcomes, month.minusMonths(1)),
+                DecidedCell.of(outcomes, monthBefore),
                 YieldTable.ofMonth(outcomes, List.of(Key.FAMILY, Key.FIX), month),
                 YieldTable.ofMonth(outcomes, List.of(Key.FIX), month),
-                YieldTable.ofMonth(outcomes, List.of(Key.FIX), month.minusMonths(1)),
-                YieldTable.of(outcomes, List.of(Key.FIX)),
+                YieldTable.ofMonth(outcomes, List.of(Key.FIX), monthBefore),
+                byFixSoFar.join(),
                 YieldTable.ofMonth(outcomes, List.of(Key.FAMILY), month),
                 Bridge.of(outcomes, month),
-                Bridge.of(outcomes, month.minusMonths(1)),
-                RolledYield.of(outcomes, lastDay),
-                LotLine.of(outcomes),
-                OpenSet.of(outcomes, lastDay),
+                Bridge.of(outcomes, monthBefore),
+                rolled.join(),
+                lots.join(),
+                open.join(),
                 ComebackLine.of(outcomes, month));
     }
 }
