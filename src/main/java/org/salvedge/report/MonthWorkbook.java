@@ -62,6 +62,7 @@ public final class MonthWorkbook {
         charts(new Charts(front), below, month, paper, byMonth, time, faults);
         Print.setUp(front, paper, false, 1);
         front.setDisplayGridlines(false);
+        front.setHorizontallyCenter(true);
         return book;
     }
 

@@ -24,6 +24,9 @@ final class SheetWriter {
     static final int FIRST_ROW = HEADING_ROW + 1;
     private static final int MOST_ROWS = 1_048_576 - FIRST_ROW - 2;
     private static final int WIDEST = 60;
+    /** Characters that surely fit a line of the widest column, broken between words. */
+    private static final int SAFE_LINE = 45;
+
     private static final int NARROWEST = 8;
     private static final int UNITS_A_CHARACTER = 256;
     private static final int MARGIN = 2;
@@ -54,9 +57,14 @@ final class SheetWriter {
         int r = FIRST_ROW;
         for (List<@Nullable Object> values : table.rows()) {
             Row row = sheet.createRow(r++);
+            int longest = 0;
             for (int c = 0; c < spots.size(); c++) {
-                Object value = spots.get(c).of(values);
-                width[c] = Math.max(width[c], put(row, c, spots.get(c).kind, value));
+                int characters = put(row, c, spots.get(c).kind, spots.get(c).of(values));
+                width[c] = Math.max(width[c], characters);
+                longest = Math.max(longest, characters);
+            }
+            if (longest > WIDEST) { // not every program makes room for wrapped text by itself
+                row.setHeightInPoints((1 + longest / SAFE_LINE) * LINE_POINTS);
             }
         }
         for (String note : table.notes()) {
@@ -157,7 +165,8 @@ final class SheetWriter {
         String visible = Visible.text(text);
         cell.setCellValue(visible.length() > LONGEST_TEXT ? visible.substring(0, LONGEST_TEXT) : visible);
         boolean formula = !CsvWriter.harmless(visible).equals(visible);
-        cell.setCellStyle(formula ? styles.quoted() : styles.of(Kind.TEXT));
+        boolean wide = visible.length() > WIDEST;
+        cell.setCellStyle(formula ? styles.quoted(wide) : wide ? styles.wrapped() : styles.of(Kind.TEXT));
     }
 
     /** Which column of the sheet a figure stands in; for an interval the first of its three. */

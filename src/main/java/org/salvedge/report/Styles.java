@@ -78,10 +78,11 @@ final class Styles {
     }
 
     /** Text that a spreadsheet program must not read as a formula, even when it is edited. */
-    CellStyle quoted() {
-        return made.computeIfAbsent("quoted", k -> {
+    CellStyle quoted(boolean wrapped) {
+        return made.computeIfAbsent("quoted " + wrapped, k -> {
             XSSFCellStyle style = plain();
             style.setQuotePrefixed(true);
+            style.setWrapText(wrapped);
             style.setIndention((short) 1);
             return style;
         });

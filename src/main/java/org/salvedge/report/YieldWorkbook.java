@@ -14,6 +14,9 @@ import org.salvedge.yield.YieldTable;
 /** A yield table as an XLSX workbook: a first page with the whole and the rows that weigh most, then every row. */
 public final class YieldWorkbook {
     private static final int MOST = 15;
+    /** Longer names would push one another off the charts. */
+    private static final int LONGEST_NAME = 32;
+
     private static final int CHART_ROWS = 20;
     private static final int COLUMNS = 5;
     private static final int FIRST_WIDTH = 34;
@@ -64,6 +67,7 @@ public final class YieldWorkbook {
         charts(new Charts(front), below, paper, most);
         Print.setUp(front, paper, false, 1);
         front.setDisplayGridlines(false);
+        front.setHorizontallyCenter(true);
         return book;
     }
 
@@ -80,7 +84,10 @@ public final class YieldWorkbook {
                 .sorted(Comparator.comparingInt(YieldRow::decided).reversed())
                 .limit(MOST)
                 .forEach(row -> table.row(
-                        row.keys().stream().filter(k -> !k.isEmpty()).collect(Collectors.joining(", ")),
+                        DisplayWidth.cut(
+                                row.keys().stream().filter(k -> !k.isEmpty()).collect(Collectors.joining(", ")),
+                                LONGEST_NAME,
+                                "\u2026"),
                         row.decided(),
                         YieldSheets.value(Figure.YIELD_SHRUNK, row),
                         row.minutesPerSaved(),
