@@ -3,9 +3,13 @@ package org.salvedge.report;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Currency;
 import java.util.Date;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -37,6 +41,25 @@ final class Book implements AutoCloseable {
         properties.setCreator("salvedge");
         properties.setCreated(Optional.of(day));
         properties.setModified(Optional.of(day));
+    }
+
+    /** Makes a small workbook and throws it away: most of a first workbook's time goes into loading classes. */
+    static void practise() {
+        Paper paper = new Paper("", LocalDate.EPOCH, "A4", Currency.getInstance("EUR"));
+        Table table = Table.of(Figure.FAULT.column(), Figure.SHARE.column())
+                .row("none", 1.0)
+                .build();
+        try (Book book = new Book(paper, "")) {
+            Charted charted = Charted.on(book, "a", "", table);
+            book.longTable("b", "", table, 1);
+            Charts charts = new Charts(charted.sheet());
+            List<Charts.Run> runs = List.of(charted.run(Figure.SHARE, 0, ""));
+            charts.lines(new Charts.Place(2, 0, 3, 1), "", "0", charted.run(Figure.FAULT, 0, ""), runs);
+            charts.bars(new Charts.Place(2, 1, 3, 2), "", "0", true, charted.run(Figure.FAULT, 0, ""), runs);
+            book.writeTo(OutputStream.nullOutputStream());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     Paper paper() {

@@ -3,6 +3,7 @@ package org.salvedge.report;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.salvedge.yield.MonthReview;
 
@@ -12,6 +13,14 @@ public final class MonthWorkbook {
     private static final int TALL_CHART_ROWS = 18;
 
     private MonthWorkbook() {}
+
+    /**
+     * Begins to load what writes workbooks in the background. Not needed, but a command that has something to read first saves that
+     * time.
+     */
+    public static CompletableFuture<Void> prepare() {
+        return CompletableFuture.runAsync(Book::practise);
+    }
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
     public static void write(MonthReview review, Paper paper, Path file) throws IOException {

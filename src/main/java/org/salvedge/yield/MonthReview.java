@@ -3,7 +3,6 @@ package org.salvedge.yield;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -62,17 +61,14 @@ public record MonthReview(
         CompletableFuture<List<LotLine>> lots = CompletableFuture.supplyAsync(() -> LotLine.of(outcomes));
         CompletableFuture<List<OpenSet>> open = CompletableFuture.supplyAsync(() -> OpenSet.of(outcomes, lastDay));
         YieldTable byMonth = YieldTable.of(outcomes, List.of(Key.MONTH));
-        List<MonthFigures> series = new ArrayList<>();
-        for (int back = MONTHS_SHOWN - 1; back >= 0; back--) {
-            series.add(MonthFigures.of(outcomes, byMonth, month.minusMonths(back)));
-        }
+        List<MonthFigures> series = MonthFigures.of(outcomes, byMonth, month, MONTHS_SHOWN);
         return new MonthReview(
                 month,
                 history.currency(),
                 series.get(MONTHS_SHOWN - 1),
                 series.get(MONTHS_SHOWN - 2),
                 series.get(0),
-                List.copyOf(series),
+                series,
                 DecidedCell.of(outcomes, month),
                 DecidedCell.of(outcomes, monthBefore),
                 YieldTable.ofMonth(outcomes, List.of(Key.FAMILY, Key.FIX), month),

@@ -1,7 +1,6 @@
 package org.salvedge.yield;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.History;
 import org.salvedge.stats.Yields;
@@ -40,7 +39,13 @@ public record RolledYield(int diagnosed, int notBroken, int decided, int saved, 
             n[1] += found && !glass ? 1 : 0;
             n[2] += outcomes.decided(set) ? 1 : 0;
             n[3] += outcomes.saved(set) ? 1 : 0;
-            for (Sale sale : h.exitStart(set) == h.exitStart(set + 1) ? List.<Sale>of() : Sale.of(h, set)) {
+            if (h.comebackStart(set) == h.comebackStart(set + 1)) { // most sets, and quicker
+                int sales = salesBy(h, set, latest);
+                n[4] += sales;
+                n[5] += sales;
+                continue;
+            }
+            for (Sale sale : Sale.of(h, set)) {
                 if (h.exitDay(sale.exit()) <= latest) {
                     n[4]++;
                     n[5] += back(h, sale) ? 0 : 1;
@@ -48,6 +53,14 @@ public record RolledYield(int diagnosed, int notBroken, int decided, int saved, 
             }
         }
         return new RolledYield(n[0], n[1], n[2], n[3], n[4], n[5]);
+    }
+
+    private static int salesBy(History h, int set, int latest) {
+        int sales = 0;
+        for (int e = h.exitStart(set); e < h.exitStart(set + 1); e++) {
+            sales += Sale.isSale(h, e) && h.exitDay(e) <= latest ? 1 : 0;
+        }
+        return sales;
     }
 
     private static boolean back(History h, Sale sale) {

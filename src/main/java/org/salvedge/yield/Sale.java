@@ -21,7 +21,7 @@ record Sale(int exit, List<Integer> comebacks) {
      */
     static List<Sale> of(History h, int set) {
         List<Integer> exits = IntStream.range(h.exitStart(set), h.exitStart(set + 1))
-                .filter(e -> h.exitGone(e) == 1 && h.exitKind(e) == ExitKind.SOLD.ordinal())
+                .filter(e -> isSale(h, e))
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(h::exitDay).thenComparingInt(h::exitSeq))
                 .toList();
@@ -45,5 +45,9 @@ record Sale(int exit, List<Integer> comebacks) {
             sales.add(new Sale(exit, List.copyOf(own)));
         }
         return sales;
+    }
+
+    static boolean isSale(History h, int exit) {
+        return h.exitGone(exit) == 1 && h.exitKind(exit) == ExitKind.SOLD.ordinal();
     }
 }
