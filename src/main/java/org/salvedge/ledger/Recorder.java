@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Basis;
 import org.salvedge.shop.Fact;
+import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
@@ -70,7 +72,11 @@ final class Recorder {
         requireNew(changed);
         store.insert(next, changed);
         long number = next++;
-        settle(old, changed, why);
+        Set<UnitId> pinned = Identity.pinned(old, changed);
+        settle(old, changed, pinned, why);
+        if (!pinned.isEmpty()) {
+            nowGiven(Identity.lotOf(old), why);
+        }
         Batches.add(store.connection(), first, next - 1, now, Batches.AMEND);
         return number;
     }
@@ -87,18 +93,40 @@ final class Recorder {
             requireNew(back);
             store.insert(number, back);
         }
-        settle(undone, back, why);
+        for (long followed : new Corrections(store.connection()).followersOf(entry)) {
+            takeBack(followed, why);
+        }
+        settle(undone, back, Set.of(), why);
         Batches.add(store.connection(), first, next - 1, now, Batches.UNDO);
         return number;
     }
 
-    /** What stood before an entry that amended or undid another; null where it was the first of its thing. */
-    private @Nullable Fact before(long entry) throws SQLException {
+    /** What changed only because an undone amendment did, changes back, if nothing came after it. */
+    private void takeBack(long entry, String why) throws SQLException {
         long old = Database.number(store.connection(), "SELECT old FROM supersede WHERE new = ?", 0, entry);
-        if (old == 0) {
-            return null;
+        Optional<Stored<? extends Fact>> back = store.entry(old);
+        if (back.isPresent() && store.stands(entry)) {
+            replace(entry, back.get().fact(), why);
         }
-        Optional<Stored<? extends Fact>> row = store.entry(old);
+    }
+
+    private void replace(long entry, Fact by, String why) throws SQLException {
+        Batches.supersede(store.connection(), entry, next, why);
+        store.insert(next++, by);
+    }
+
+    /** A lot of which a share was changed on purpose has shares that are given. */
+    private void nowGiven(@Nullable LotId id, String why) throws SQLException {
+        var lot = id == null ? Optional.<Stored<Lot>>empty() : references.lot(id);
+        if (lot.isPresent() && lot.get().fact().basis() != Basis.GIVEN) {
+            replace(lot.get().entry(), lot.get().fact().withBasis(Basis.GIVEN), why);
+        }
+    }
+
+    /** What an undoing of that entry brings back; null where it was the first of its thing. */
+    private @Nullable Fact before(long entry) throws SQLException {
+        long back = new Corrections(store.connection()).before(entry);
+        Optional<Stored<? extends Fact>> row = back == 0 ? Optional.empty() : store.entry(back);
         return row.isPresent() ? row.get().fact() : null;
     }
 
@@ -133,7 +161,7 @@ final class Recorder {
     private void requireNew(Fact fact) throws SQLException {
         var same = store.sameKey(fact);
         if (same.isPresent()) {
-            throw new Refused("there is already a " + describe(fact) + " (entry "
+            throw new Refused(describe(same.get().fact()) + " is on record already (entry "
                     + same.get().entry() + "); amend that one");
         }
     }
@@ -146,15 +174,14 @@ final class Recorder {
     }
 
     /** After a correction: shares add up again, and every set it touches has a possible history. */
-    private void settle(Fact old, @Nullable Fact changed, String why) throws SQLException {
+    private void settle(Fact old, @Nullable Fact changed, Set<UnitId> pinned, String why) throws SQLException {
         Set<UnitId> touched = new LinkedHashSet<>();
         addSet(touched, old);
         addSet(touched, changed);
         LotId lot = Identity.lotOf(old);
         if (lot != null) {
-            for (var mended : shares.mended(lot, Identity.pinned(old, changed)).entrySet()) {
-                Batches.supersede(store.connection(), mended.getKey().entry(), next, why);
-                store.insert(next++, mended.getValue());
+            for (var mended : shares.mended(lot, pinned).entrySet()) {
+                replace(mended.getKey().entry(), mended.getValue(), why);
             }
             if (!(old instanceof TvSet)) {
                 references.unitsOf(lot).forEach(s -> touched.add(s.fact().unit()));

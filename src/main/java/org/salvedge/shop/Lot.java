@@ -47,6 +47,23 @@ public record Lot(
         }
     }
 
+    public Lot withBasis(Basis other) {
+        return new Lot(
+                lot,
+                supplier,
+                boughtOn,
+                currency,
+                rate,
+                price,
+                premium,
+                freight,
+                otherCost,
+                minutes,
+                receivedOn,
+                other,
+                note);
+    }
+
     /** One form for each number, so that equal rates are equal: 0.92 for 0.9200. */
     private static BigDecimal plain(BigDecimal number) {
         BigDecimal stripped = number.stripTrailingZeros();
