@@ -16,6 +16,8 @@ final class BulkDictionary implements Dictionary {
     private final Object2IntOpenHashMap<String> ids = new Object2IntOpenHashMap<>();
     private final List<String> texts = new ArrayList<>();
     private final int known;
+    private String lastText = "";
+    private int lastId = -1;
 
     BulkDictionary(Connection connection, String table) throws SQLException {
         this.table = table;
@@ -36,18 +38,25 @@ final class BulkDictionary implements Dictionary {
 
     @Override
     public int id(String text) {
-        int id = ids.getInt(text);
+        int id = find(text);
         if (id < 0) {
             id = texts.size();
             ids.put(text, id);
             texts.add(text);
+            lastId = id;
         }
         return id;
     }
 
+    /** Labels of one row are asked for several times: the last answer is at hand. */
     @Override
+    @SuppressWarnings("ReferenceEquality") // another object of the same text only misses the shortcut
     public int find(String text) {
-        return ids.getInt(text);
+        if (text != lastText) {
+            lastId = ids.getInt(text);
+            lastText = text;
+        }
+        return lastId;
     }
 
     @Override

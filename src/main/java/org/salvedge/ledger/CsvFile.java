@@ -1,6 +1,9 @@
 package org.salvedge.ledger;
 
-import java.io.BufferedReader;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,49 +18,40 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.LongConsumer;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
 /** A CSV file by RFC 4180, read row by row, rows counted as a spreadsheet shows them: the header is row 1. */
 final class CsvFile implements AutoCloseable {
-    private static final int BUFFER = 1 << 16;
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final String name;
-    private final CSVParser parser;
-    private final Iterator<CSVRecord> records;
+    private final CsvReader<CsvRecord> reader;
+    private final Iterator<CsvRecord> records;
     private final ProblemList problems;
     private final List<String> header;
-    private long row = 1;
+    private long row;
+    private boolean broken;
 
     private CsvFile(Path file, ProblemList problems, LongConsumer bytesRead) throws IOException {
         this.name = String.valueOf(file.getFileName());
         this.problems = problems;
         InputStream in = new Counted(Files.newInputStream(file), bytesRead);
-        boolean opened = false;
-        try {
-            parser = CSVParser.builder()
-                    .setReader(new BufferedReader(
-                            new InputStreamReader(
-                                    in,
-                                    StandardCharsets.UTF_8
-                                            .newDecoder()
-                                            .onMalformedInput(CodingErrorAction.REPORT)
-                                            .onUnmappableCharacter(CodingErrorAction.REPORT)),
-                            BUFFER))
-                    .setFormat(CSVFormat.RFC4180)
-                    .get();
-            records = parser.iterator();
-            opened = true;
-        } finally {
-            if (!opened) {
-                in.close();
-            }
-        }
-        CSVRecord first = step();
-        header = new ArrayList<>(first == null ? List.of() : first.toList());
+        reader = CsvReader.builder()
+                .skipEmptyLines(false)
+                .allowExtraCharsAfterClosingQuote(false)
+                .allowUnclosedQuote(false)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .ofCsvRecord(new InputStreamReader(
+                        in,
+                        StandardCharsets.UTF_8
+                                .newDecoder()
+                                .onMalformedInput(CodingErrorAction.REPORT)
+                                .onUnmappableCharacter(CodingErrorAction.REPORT)));
+        records = reader.iterator();
+        CsvRecord first = step();
+        row = 1;
+        header = new ArrayList<>(first == null ? List.of() : first.getFields());
         if (!header.isEmpty() && header.get(0).startsWith(BYTE_ORDER_MARK)) {
             header.set(0, header.get(0).substring(1));
         }
@@ -81,6 +75,11 @@ final class CsvFile implements AutoCloseable {
         return header;
     }
 
+    /** Whether some of it could not be read, which was told. */
+    boolean isBroken() {
+        return broken;
+    }
+
     /** Number of the row that {@link #next} gave last. */
     long row() {
         return row;
@@ -88,13 +87,13 @@ final class CsvFile implements AutoCloseable {
 
     /** The next row that is not blank and has as many fields as the header; null at the end. Others are told as problems. */
     @Nullable
-    CSVRecord next() {
-        for (CSVRecord record = step(); record != null; record = step()) {
+    CsvRecord next() {
+        for (CsvRecord record = step(); record != null; record = step()) {
             row++;
-            if (record.size() == 1 && record.get(0).isEmpty()) {
+            if (record.getFieldCount() == 1 && record.getField(0).isEmpty()) {
                 continue; // a blank line
             }
-            if (record.size() == header.size()) {
+            if (record.getFieldCount() == header.size()) {
                 return record;
             }
             problems.add(
@@ -102,25 +101,38 @@ final class CsvFile implements AutoCloseable {
                     row,
                     null,
                     null,
-                    "has " + record.size() + " fields where the header has " + header.size(),
+                    "has " + record.getFieldCount() + " fields where the header has " + header.size(),
                     "Put fields that hold a comma, a quote or a line break in quotes.");
         }
         return null;
     }
 
     /** The next record; null at the end, or where the file cannot be read on. */
-    private @Nullable CSVRecord step() {
+    private @Nullable CsvRecord step() {
         try {
             return records.hasNext() ? records.next() : null;
-        } catch (UncheckedIOException e) {
-            boolean coding = e.getCause() instanceof CharacterCodingException;
+        } catch (CsvParseException e) {
+            broken = true;
             problems.add(
                     name,
                     row + 1,
                     null,
                     null,
-                    coding ? "is not in UTF-8, in this row or soon after" : "is not CSV from here on: a quote is wrong",
-                    coding ? "Save the file as CSV in UTF-8." : "Double each quote inside a quoted field.");
+                    "is not CSV from here on: a quote is wrong",
+                    "Double each quote inside a quoted field, and close it.");
+            return null;
+        } catch (UncheckedIOException e) {
+            if (!(e.getCause() instanceof CharacterCodingException)) {
+                throw e;
+            }
+            broken = true;
+            problems.add(
+                    name,
+                    row + 1,
+                    null,
+                    null,
+                    "is not in UTF-8, in this row or soon after",
+                    "Save the file as CSV in UTF-8.");
             return null;
         }
     }
@@ -128,7 +140,7 @@ final class CsvFile implements AutoCloseable {
     @Override
     public void close() {
         try {
-            parser.close();
+            reader.close();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,7 +2,6 @@ package org.salvedge.ledger;
 
 import it.unimi.dsi.fastutil.ints.IntArrayList;
 import it.unimi.dsi.fastutil.longs.Long2IntOpenHashMap;
-import it.unimi.dsi.fastutil.longs.LongArrayList;
 import java.time.LocalDate;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.Timeline;
@@ -47,7 +46,7 @@ final class EventLog {
     }
 
     private final Events attempts = new Events();
-    private final LongArrayList attemptNumbers = new LongArrayList();
+    private final IntArrayList attemptNumbers = new IntArrayList();
     private final Events exits = new Events();
     private final Events comebacks = new Events();
 
@@ -67,6 +66,9 @@ final class EventLog {
 
     /** What must be known of a set to judge its events. */
     interface Sets {
+        /** Whether all of its rows could be read. */
+        boolean judgeable(int unit);
+
         boolean arrived(int unit);
 
         /** Epoch day. */
@@ -81,7 +83,7 @@ final class EventLog {
         Timeline timeline = new Timeline();
         for (int unit = 0; unit <= largestUnit; unit++) {
             int events = size(attempts, unit) + size(exits, unit) + size(comebacks, unit);
-            if (events > 0) {
+            if (events > 0 && sets.judgeable(unit)) {
                 twice(exits, unit, Tables.EXITS, files, problems);
                 twice(comebacks, unit, Tables.COMEBACKS, files, problems);
                 walk(unit, sets, timeline, files, problems);
@@ -101,7 +103,7 @@ final class EventLog {
             timeline.attempt(
                     attempts.day.getInt(a),
                     attempts.number.getInt(a),
-                    (int) attemptNumbers.getLong(a),
+                    attemptNumbers.getInt(a),
                     (figure & 1) == 1,
                     (figure >> 1) - 1);
         }

@@ -13,7 +13,7 @@ import java.util.Set;
 final class KeysHeld {
     private final BitSet lots = new BitSet();
     private final BitSet units = new BitSet();
-    private final IntOpenHashSet attempts = new IntOpenHashSet();
+    private final NumberSet attempts = new NumberSet();
     private final IntOpenHashSet bids = new IntOpenHashSet();
     private final Set<String> parts = new HashSet<>();
     private final Set<String> recipes = new HashSet<>();

@@ -49,7 +49,8 @@ final class LotShares {
         unit.add(unitId);
         lot.add(lotId);
         arrived.add((byte) (hasArrived ? 1 : 0));
-        inches.add(diagonal == null ? NONE : diagonal.millionths());
+        boolean size = diagonal != null && diagonal.millionths() > 0 && diagonal.compareTo(TvSet.LARGEST) <= 0;
+        inches.add(diagonal == null || !size ? NONE : diagonal.millionths());
         asking.add(value == null ? NONE : value.minor());
         given.add(landed == null ? NONE : landed.minor());
     }

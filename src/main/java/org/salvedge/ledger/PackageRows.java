@@ -1,5 +1,6 @@
 package org.salvedge.ledger;
 
+import de.siegmar.fastcsv.reader.CsvRecord;
 import it.unimi.dsi.fastutil.ints.Int2IntOpenHashMap;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -7,7 +8,6 @@ import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Set;
 import java.util.function.LongConsumer;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Lot;
@@ -59,7 +59,7 @@ final class PackageRows {
     }
 
     void readAll() throws SQLException {
-        if (!eachRow(Tables.LOTS, this::keepLot)) {
+        if (!eachRow(Tables.LOTS, new LotCheck())) {
             sets.breakLots();
         }
         lookAhead();
@@ -69,9 +69,9 @@ final class PackageRows {
         }
         EventLog events = new EventLog();
         RowChecks checks = new RowChecks(sets, held, events);
-        eachRow(Tables.ATTEMPTS, checks::attempt);
-        eachRow(Tables.EXITS, checks::exit);
-        eachRow(Tables.COMEBACKS, checks::comeback);
+        eachRow(Tables.ATTEMPTS, checks.attempts());
+        eachRow(Tables.EXITS, checks.exits());
+        eachRow(Tables.COMEBACKS, checks.comebacks());
         events.judge(units.largest(), sets, files, problems);
         eachRow(Tables.PARTS, checks::part);
         eachRow(Tables.RECIPES, checks::recipe);
@@ -90,11 +90,13 @@ final class PackageRows {
             if (parser == null) {
                 return false;
             }
-            for (CSVRecord record = file.next(); record != null; record = file.next()) {
+            for (CsvRecord record = file.next(); record != null; record = file.next()) {
                 Values<F> values = parser.values(record, v -> currency(table, v));
                 check.fill(values);
                 F fact = parser.fact(values);
-                if (fact != null && check.keep(fact, parser)) {
+                if (fact == null) {
+                    check.spoilt(values);
+                } else if (check.keep(fact, parser)) {
                     sink.take(table, fact);
                 }
             }
@@ -120,21 +122,6 @@ final class PackageRows {
         }
     }
 
-    /** Lots are kept aside until their cost is shared out. */
-    private boolean keepLot(Lot lot, RowParser<Lot> row) throws SQLException {
-        try {
-            FactCheck.checkRate(lot.currency(), lot.rate(), codec.book());
-        } catch (BadCell e) {
-            row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
-        }
-        int id = codec.lots().id(lot.lot().value());
-        if (RowCheck.isNew(sets.lots().containsKey(id), held.lot(id), Tables.LOTS.lot, lot.lot(), row)) {
-            sets.lots().put(id, lot);
-            lotRow.put(id, (int) row.row());
-        }
-        return false;
-    }
-
     /** Reads from the sets only what the shares of landed cost rest on; problems are told when they are read in full. */
     private void lookAhead() throws SQLException {
         Path path = files.path(Tables.UNITS);
@@ -149,7 +136,7 @@ final class PackageRows {
                 return;
             }
             parser.only(Set.of(t.unit, t.lot, t.arrived, t.inches, t.asking, t.landedCost));
-            for (CSVRecord record = file.next(); record != null; record = file.next()) {
+            for (CsvRecord record = file.next(); record != null; record = file.next()) {
                 Values<TvSet> values = parser.values(record, v -> currency(t, v));
                 UnitId unit = values.get(t.unit);
                 LotId lot = values.get(t.lot);
@@ -188,10 +175,34 @@ final class PackageRows {
         }
     }
 
+    /** Lots are kept aside until their cost is shared out. */
+    private final class LotCheck implements RowCheck<Lot> {
+        @Override
+        public void fill(Values<Lot> values) throws SQLException {
+            sets.seeLot(values.get(Tables.LOTS.lot));
+        }
+
+        @Override
+        public boolean keep(Lot lot, RowParser<Lot> row) throws SQLException {
+            try {
+                FactCheck.checkRate(lot.currency(), lot.rate(), codec.book());
+            } catch (BadCell e) {
+                row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
+            }
+            int id = codec.lots().id(lot.lot().value());
+            if (RowCheck.isNew(sets.lots().containsKey(id), held.lot(id), Tables.LOTS.lot, lot.lot(), row)) {
+                sets.lots().put(id, lot);
+                lotRow.put(id, (int) row.row());
+            }
+            return false;
+        }
+    }
+
     private final class UnitCheck implements RowCheck<TvSet> {
         @Override
-        public void fill(Values<TvSet> values) {
+        public void fill(Values<TvSet> values) throws SQLException {
             UnitId unit = values.get(Tables.UNITS.unit);
+            sets.seeUnit(unit);
             if (unit != null && values.get(Tables.UNITS.landedCost) == null) {
                 values.put(Tables.UNITS.landedCost, shares.of(units.find(unit.value())));
             }

@@ -14,7 +14,10 @@ import org.salvedge.shop.UnitId;
 final class PackageSets implements EventLog.Sets {
     private final Codec codec;
     private final Int2ObjectOpenHashMap<Lot> lots = new Int2ObjectOpenHashMap<>();
+    private final BitSet lotsSeen = new BitSet();
     private final BitSet units = new BitSet();
+    private final BitSet unitsSeen = new BitSet();
+    private final BitSet doubtful = new BitSet();
     private final BitSet arrived = new BitSet();
     private final IntArrayList lotOf = new IntArrayList();
     private boolean lotsBroken;
@@ -43,8 +46,30 @@ final class PackageSets implements EventLog.Sets {
         return lots.get(codec.lots().find(label.value()));
     }
 
+    /** There is a row for that lot, good or bad. */
+    void seeLot(@Nullable LotId label) throws SQLException {
+        if (label != null) {
+            lotsSeen.set(codec.lots().id(label.value()));
+        }
+    }
+
+    /** There is a row for that set, good or bad. */
+    void seeUnit(@Nullable UnitId label) throws SQLException {
+        if (label != null) {
+            unitsSeen.set(codec.units().id(label.value()));
+        }
+    }
+
+    /** Some row of that set could not be read: its history cannot be judged. */
+    void doubt(@Nullable UnitId label) throws SQLException {
+        int id = label == null ? -1 : codec.units().find(label.value());
+        if (id >= 0) {
+            doubtful.set(id);
+        }
+    }
+
     boolean hasUnit(int id) {
-        return id >= 0 && units.get(id);
+        return units.get(id);
     }
 
     void addUnit(int id, TvSet set) throws SQLException {
@@ -59,7 +84,8 @@ final class PackageSets implements EventLog.Sets {
     /** Whether a row may speak of that lot; tells it if not. */
     <F extends org.salvedge.shop.Fact> boolean requireLot(LotId label, Column<F, LotId> column, RowParser<F> row)
             throws SQLException {
-        if (lot(label) != null) {
+        int id = codec.lots().find(label.value());
+        if (id >= 0 && lotsSeen.get(id)) {
             return true;
         }
         if (!lotsBroken) {
@@ -72,7 +98,7 @@ final class PackageSets implements EventLog.Sets {
     <F extends org.salvedge.shop.Fact> int requireUnit(UnitId label, Column<F, UnitId> column, RowParser<F> row)
             throws SQLException {
         int id = codec.units().find(label.value());
-        if (hasUnit(id)) {
+        if (id >= 0 && unitsSeen.get(id)) {
             return id;
         }
         if (!unitsBroken) {
@@ -80,6 +106,11 @@ final class PackageSets implements EventLog.Sets {
                     column, label.value(), "is not a set of this package", "Add it to the sets, or mend the label.");
         }
         return -1;
+    }
+
+    @Override
+    public boolean judgeable(int unit) {
+        return units.get(unit) && !doubtful.get(unit);
     }
 
     @Override

@@ -8,6 +8,9 @@ interface RowCheck<F extends Fact> {
     /** Fills in what the row leaves out, before a fact is made of it. */
     default void fill(Values<F> values) throws SQLException {}
 
+    /** A row that could not be read whole: others that speak of it are not to blame. */
+    default void spoilt(Values<F> values) throws SQLException {}
+
     /** @return whether the row is to be written; if it is bad, it has told why */
     boolean keep(F fact, RowParser<F> row) throws SQLException;
 

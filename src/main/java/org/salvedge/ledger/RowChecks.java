@@ -18,7 +18,8 @@ final class RowChecks {
     private final PackageSets sets;
     private final KeysHeld held;
     private final EventLog events;
-    private final IntOpenHashSet attempts = new IntOpenHashSet();
+    private final NumberSet attempts = new NumberSet();
+    private boolean twice;
     private final IntOpenHashSet bids = new IntOpenHashSet();
     private final Set<String> parts = new HashSet<>();
     private final Set<String> recipes = new HashSet<>();
@@ -30,38 +31,74 @@ final class RowChecks {
         this.events = events;
     }
 
-    boolean attempt(Attempt a, RowParser<Attempt> row) throws SQLException {
-        int unit = sets.requireUnit(a.unit(), Tables.ATTEMPTS.unit, row);
-        boolean isNew = RowCheck.isNew(
-                !attempts.add(a.number()), held.attempt(a.number()), Tables.ATTEMPTS.number, a.number(), row);
-        if (unit < 0 || !isNew) {
-            return false;
-        }
-        events.attempt(
-                unit,
-                (int) a.startedAt().toLocalDate().toEpochDay(),
-                a.startedAt().toLocalTime().toSecondOfDay(),
-                a.number(),
-                !a.fix().equals(Fix.NONE),
-                a.passed() == null ? -1 : a.passed() ? 1 : 0,
-                row.row());
-        return true;
+    RowCheck<Attempt> attempts() {
+        return new RowCheck<>() {
+            @Override
+            public void fill(Values<Attempt> values) {
+                Integer number = values.get(Tables.ATTEMPTS.number);
+                twice = number != null && !attempts.add(number);
+            }
+
+            @Override
+            public void spoilt(Values<Attempt> values) throws SQLException {
+                sets.doubt(values.get(Tables.ATTEMPTS.unit));
+            }
+
+            @Override
+            public boolean keep(Attempt a, RowParser<Attempt> row) throws SQLException {
+                int unit = sets.requireUnit(a.unit(), Tables.ATTEMPTS.unit, row);
+                boolean isNew =
+                        RowCheck.isNew(twice, held.attempt(a.number()), Tables.ATTEMPTS.number, a.number(), row);
+                if (unit < 0 || !isNew) {
+                    return false;
+                }
+                events.attempt(
+                        unit,
+                        (int) a.startedAt().toLocalDate().toEpochDay(),
+                        a.startedAt().toLocalTime().toSecondOfDay(),
+                        a.number(),
+                        !a.fix().equals(Fix.NONE),
+                        a.passed() == null ? -1 : a.passed() ? 1 : 0,
+                        row.row());
+                return true;
+            }
+        };
     }
 
-    boolean exit(Exit e, RowParser<Exit> row) throws SQLException {
-        int unit = sets.requireUnit(e.unit(), Tables.EXITS.unit, row);
-        if (unit >= 0) {
-            events.exit(unit, (int) e.on().toEpochDay(), e.seq(), e.kind(), e.leaves(), row.row());
-        }
-        return unit >= 0;
+    RowCheck<Exit> exits() {
+        return new RowCheck<>() {
+            @Override
+            public void spoilt(Values<Exit> values) throws SQLException {
+                sets.doubt(values.get(Tables.EXITS.unit));
+            }
+
+            @Override
+            public boolean keep(Exit e, RowParser<Exit> row) throws SQLException {
+                int unit = sets.requireUnit(e.unit(), Tables.EXITS.unit, row);
+                if (unit >= 0) {
+                    events.exit(unit, (int) e.on().toEpochDay(), e.seq(), e.kind(), e.leaves(), row.row());
+                }
+                return unit >= 0;
+            }
+        };
     }
 
-    boolean comeback(Comeback c, RowParser<Comeback> row) throws SQLException {
-        int unit = sets.requireUnit(c.unit(), Tables.COMEBACKS.unit, row);
-        if (unit >= 0) {
-            events.comeback(unit, (int) c.on().toEpochDay(), c.restocked(), row.row());
-        }
-        return unit >= 0;
+    RowCheck<Comeback> comebacks() {
+        return new RowCheck<>() {
+            @Override
+            public void spoilt(Values<Comeback> values) throws SQLException {
+                sets.doubt(values.get(Tables.COMEBACKS.unit));
+            }
+
+            @Override
+            public boolean keep(Comeback c, RowParser<Comeback> row) throws SQLException {
+                int unit = sets.requireUnit(c.unit(), Tables.COMEBACKS.unit, row);
+                if (unit >= 0) {
+                    events.comeback(unit, (int) c.on().toEpochDay(), c.restocked(), row.row());
+                }
+                return unit >= 0;
+            }
+        };
     }
 
     boolean part(Part p, RowParser<Part> row) throws SQLException {
@@ -69,7 +106,7 @@ final class RowChecks {
         if (p.fromUnit() != null) {
             good &= sets.requireUnit(p.fromUnit(), Tables.PARTS.fromUnit, row) >= 0;
         }
-        if (p.attempt() != null && !attempts.contains((int) p.attempt())) {
+        if (p.attempt() != null && !attempts.contains(p.attempt())) {
             row.problem(
                     Tables.PARTS.attempt,
                     p.attempt().toString(),

@@ -1,5 +1,6 @@
 package org.salvedge.ledger;
 
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -9,7 +10,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Money;
@@ -47,6 +47,9 @@ final class RowParser<F extends Fact> {
     }
 
     private boolean readHeader() {
+        if (file.isBroken()) {
+            return false;
+        }
         boolean good = true;
         Set<String> seen = new HashSet<>();
         for (String name : file.header()) {
@@ -88,7 +91,7 @@ final class RowParser<F extends Fact> {
     }
 
     /** The values of a row that could be read; {@code money} gives the lot's currency from the cells read so far. */
-    Values<F> values(CSVRecord record, Function<Values<F>, Currency> money) {
+    Values<F> values(CsvRecord record, Function<Values<F>, Currency> money) {
         Values<F> values = new Values<>(table.columns().size());
         int late = -1;
         for (int i = 0; i < columns.size(); i++) {
@@ -101,14 +104,14 @@ final class RowParser<F extends Fact> {
                 late = i;
                 continue;
             }
-            read(column, record.get(i), codec.book(), values);
+            read(column, record.getField(i), codec.book(), values);
         }
         if (late >= 0) {
             Currency currency = money.apply(values);
             for (int i = 0; i <= late; i++) {
                 Column<F, ?> column = columns.get(i);
                 if (column != null && column.type().equals(Types.LOT_MONEY)) {
-                    read(column, record.get(i), currency, values);
+                    read(column, record.getField(i), currency, values);
                 }
             }
         }

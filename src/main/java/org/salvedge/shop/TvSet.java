@@ -44,7 +44,8 @@ public record TvSet(
         @Nullable Money landedCost)
         implements Fact {
     public static final String UNKNOWN = "unknown";
-    private static final Quantity LARGEST = Quantity.of(150);
+    /** The largest diagonal, inches. */
+    public static final Quantity LARGEST = Quantity.of(150);
 
     public TvSet {
         if (maker.isBlank() || model.isBlank() || family.isBlank()) {
