@@ -49,12 +49,13 @@ final class Database implements AutoCloseable {
     /** Opens to read and write; makes the file if told to. */
     static Database forWriting(Path file, boolean create) {
         SQLiteConfig config = new SQLiteConfig();
-        if (!create) {
+        if (create) {
+            config.setJournalMode(JournalMode.WAL); // stays with the file
+        } else {
             config.resetOpenMode(SQLiteOpenMode.CREATE);
         }
         config.enforceForeignKeys(true);
         config.setBusyTimeout(PATIENCE_MILLIS);
-        config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
         return connect(file, Mode.WRITE, file.toString(), config, () -> {});
     }

@@ -94,6 +94,11 @@ public final class Ledger implements AutoCloseable {
         }
     }
 
+    /** For a connection that was set up otherwise. */
+    static Ledger on(Database database, Settings settings, Clock clock) {
+        return new Ledger(database, settings, clock);
+    }
+
     private static void requireThere(Path file) {
         if (!Files.exists(file)) {
             throw new Refused("no shop here: salvedge init (there is no " + file + ")");
