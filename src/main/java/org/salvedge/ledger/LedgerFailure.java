@@ -1,5 +1,6 @@
 package org.salvedge.ledger;
 
+import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -7,7 +8,7 @@ import org.sqlite.SQLiteException;
 @SuppressWarnings("serial") // never serialised
 public final class LedgerFailure extends RuntimeException {
     /** @param message says what could not be done and what to do */
-    public LedgerFailure(String message, Throwable cause) {
+    public LedgerFailure(String message, @Nullable Throwable cause) {
         super(message, cause);
     }
 

@@ -23,6 +23,10 @@ final class Numbering {
         if (word < 0) {
             return -1;
         }
+        if (word >= numbers.length) {
+            throw new LedgerFailure(
+                    "the ledger is damaged: it speaks of word " + word + ", which is not there; run audit", null);
+        }
         int known = numbers[word];
         if (known == NOT_MET) {
             known = names.number(words[word]);
