@@ -1,8 +1,9 @@
 package org.salvedge.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.salvedge.shop.Facts.EUR;
+import static org.salvedge.shop.Facts.eur;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -16,70 +17,93 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MoneyTest {
-    private static final Currency EUR = Currency.getInstance("EUR");
-
-    /** ISO 4217:2015, list one: minor units. */
-    @ParameterizedTest(name = "{0}")
-    @CsvSource({
-        "USD, 2, 12.50",
-        "EUR, 2, 12.50",
-        "GBP, 2, 12.50",
-        "CHF, 2, 12.50",
-        "JPY, 0, 12",
-        "KRW, 0, 12",
-        "KWD, 3, 12.500"
-    })
-    void eachCurrencyHasItsDigits(String code, int digits, String twelve) {
-        Currency currency = Currency.getInstance(code);
-        assertThat(currency.getDefaultFractionDigits()).isEqualTo(digits);
-        BigDecimal amount = new BigDecimal(digits == 0 ? "12" : "12.5");
-        assertThat(Money.of(amount, currency)).hasToString(twelve);
-        assertThat(Money.of(amount, currency).minor())
-                .isEqualTo(amount.movePointRight(digits).longValueExact());
-        BigDecimal tooFine = BigDecimal.ONE.movePointLeft(digits + 1);
-        assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> Money.of(tooFine, currency));
+    /** ISO 4217:2015, table A.1: minor units. */
+    @ParameterizedTest
+    @CsvSource({"JPY,1234,1234", "EUR,12.34,1234", "KWD,1.234,1234", "EUR,12.5,1250", "EUR,-0.05,-5"})
+    void keepsTheMinorDigitsOfItsCurrency(String currency, String text, long minor) {
+        assertThat(Money.parse(text, Currency.getInstance(currency)).minor()).isEqualTo(minor);
     }
 
-    /** ISO 4217:2015: gold has no minor unit. */
-    @Test
-    void goldIsNotACurrencyToKeepBooksIn() {
-        Currency gold = Currency.getInstance("XAU");
-        assertThat(gold.getDefaultFractionDigits()).isEqualTo(-1);
-        assertThatIllegalArgumentException().isThrownBy(() -> Money.zero(gold));
+    @ParameterizedTest
+    @CsvSource({"JPY,0.5", "EUR,0.005", "KWD,0.0001"})
+    void refusesAFractionOfAMinorUnit(String currency, String text) {
+        assertThatThrownBy(() -> Money.parse(text, Currency.getInstance(currency)))
+                .isInstanceOf(ArithmeticException.class);
     }
 
     @Test
-    void currenciesDoNotMix() {
-        Money yen = new Money(5, Currency.getInstance("JPY"));
-        assertThatIllegalArgumentException().isThrownBy(() -> Money.zero(EUR).plus(yen));
-        assertThatIllegalArgumentException().isThrownBy(() -> Money.zero(EUR).compareTo(yen));
+    void isWrittenWithAllItsDigits() {
+        assertThat(eur("12.5")).hasToString("12.50");
+        assertThat(new Money(5, EUR)).hasToString("0.05");
+        assertThat(new Money(-5, EUR)).hasToString("-0.05");
+        assertThat(new Money(7, Currency.getInstance("JPY"))).hasToString("7");
+        assertThat(new Money(7, Currency.getInstance("KWD"))).hasToString("0.007");
+    }
+
+    @Test
+    void doesNotMixCurrencies() {
+        Money yen = new Money(1, Currency.getInstance("JPY"));
+
+        assertThatThrownBy(() -> eur("1.00").plus(yen)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> eur("1.00").compareTo(yen)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Money(1, Currency.getInstance("XAU")))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void overflowIsNoAmount() {
+        Money largest = new Money(Long.MAX_VALUE, EUR);
+
+        assertThatThrownBy(() -> largest.plus(new Money(1, EUR))).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> new Money(Long.MIN_VALUE, EUR).negated()).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> new Money(Long.MIN_VALUE, EUR).minus(new Money(1, EUR)))
+                .isInstanceOf(ArithmeticException.class);
+    }
+
+    @Test
+    void roundsOnlyWhereARoundingModeIsGiven() {
+        assertThat(eur("10.00").times(new BigDecimal("0.3333"), RoundingMode.HALF_UP))
+                .isEqualTo(eur("3.33"));
+        assertThat(eur("0.05").times(new BigDecimal("0.5"), RoundingMode.HALF_UP))
+                .isEqualTo(eur("0.03"));
+        assertThatThrownBy(() -> eur("0.05").times(new BigDecimal("0.5"), RoundingMode.UNNECESSARY))
+                .isInstanceOf(ArithmeticException.class);
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1, 2, 3, 4, 5})
-    void sharesAddUpAndTextReadsBack(long seed) {
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void noCentIsLostInSharesAndNoneIsOffByMoreThanOne(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        Money total = new Money(random.nextLong(-1_000_000, 1_000_000), EUR);
-        BigInteger[] weights = random.longs(1 + random.nextInt(20), 0, 100)
-                .mapToObj(BigInteger::valueOf)
-                .toArray(BigInteger[]::new);
-        List<Money> shares = total.allocate(weights);
-        assertThat(shares.stream().reduce(Money.zero(EUR), Money::plus)).isEqualTo(total);
-        assertThat(Money.parse(total.toString(), EUR)).isEqualTo(total);
-        assertThat(total.minus(total)).isEqualTo(Money.zero(EUR));
-        assertThat(total.negated().negated()).isEqualTo(total);
+        for (int round = 0; round < 50; round++) {
+            BigInteger[] weights = new BigInteger[random.nextInt(1, 20)];
+            BigInteger sum = BigInteger.ZERO;
+            for (int i = 0; i < weights.length; i++) {
+                weights[i] = BigInteger.valueOf(random.nextLong(1, 1_000_000));
+                sum = sum.add(weights[i]);
+            }
+            Money total = new Money(random.nextLong(1_000_000), EUR);
+            List<Money> shares = total.allocate(weights);
+            Money added = Money.zero(EUR);
+            for (int i = 0; i < weights.length; i++) {
+                added = added.plus(shares.get(i));
+                BigInteger[] exact =
+                        BigInteger.valueOf(total.minor()).multiply(weights[i]).divideAndRemainder(sum);
+                assertThat(shares.get(i).minor() - exact[0].longValueExact()).isBetween(0L, 1L);
+            }
+            assertThat(added).isEqualTo(total);
+        }
     }
 
-    @Test
-    void roundingHappensOnlyWhereItIsAsked() {
-        Money five = Money.parse("0.05", EUR);
-        assertThat(five.times(new BigDecimal("0.5"), RoundingMode.HALF_EVEN)).hasToString("0.02");
-        assertThat(five.times(new BigDecimal("0.5"), RoundingMode.HALF_UP)).hasToString("0.03");
-    }
-
-    @Test
-    void overflowIsRefused() {
-        Money most = new Money(Long.MAX_VALUE, EUR);
-        assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> most.plus(new Money(1, EUR)));
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3})
+    void textAndBackIsTheSame(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (String code : List.of("JPY", "EUR", "KWD")) {
+            Currency currency = Currency.getInstance(code);
+            for (int i = 0; i < 200; i++) {
+                Money money = new Money(random.nextLong(-1_000_000_000_000L, 1_000_000_000_000L), currency);
+                assertThat(Money.parse(money.toString(), currency)).isEqualTo(money);
+            }
+        }
     }
 }
