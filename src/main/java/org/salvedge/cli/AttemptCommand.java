@@ -57,7 +57,6 @@ final class AttemptCommand extends Recording {
             names = "--passed",
             paramLabel = "yes|no",
             arity = "1",
-            converter = Converters.YesNo.class,
             description = "Retest result; left out = no retest: given up, or still open.")
     @Nullable
     Boolean passed;
@@ -132,9 +131,11 @@ final class AttemptCommand extends Recording {
         List<Put> put = new ArrayList<>();
         Entry set = UnitPick.entry(ledger, UnitPick.unit(ledger, unit));
         TvSet known = UnitPick.set(set);
-        TvSet found = found(session, ledger, known);
-        if (!found.equals(known)) {
-            put.add(amend(ledger, set.number(), found, "seen at the bench"));
+        if (panel != null || rows != null || serial != null || model != null) {
+            TvSet found = found(session, ledger, known);
+            if (!found.equals(known)) {
+                put.add(amend(ledger, set.number(), found, "seen at the bench"));
+            }
         }
         put.addAll(put(ledger, List.of(attempt(session, ledger.nextAttempt(), known.unit()))));
         return put;

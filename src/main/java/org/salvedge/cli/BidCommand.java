@@ -38,12 +38,7 @@ final class BidCommand extends Recording {
     @Nullable
     LocalDate on;
 
-    @Option(
-            names = "--won",
-            paramLabel = "yes|no",
-            arity = "1",
-            converter = Converters.YesNo.class,
-            description = "Whether the lot was won.")
+    @Option(names = "--won", paramLabel = "yes|no", arity = "1", description = "Whether the lot was won.")
     @Nullable
     Boolean won;
 

@@ -15,7 +15,7 @@ final class CommandLines {
         line.setExpandAtFiles(false);
         line.setInterpolateVariables(false);
         line.setUsageHelpWidth(WIDTH);
-        Converters.register(line);
+        TextConverter.register(line);
         return line;
     }
 

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.salvedge.ledger.LedgerFailure;
@@ -22,7 +23,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class Failures {
     private static final int WIDTH = 100;
     private static final String INDENT = "  ";
-    private static final int MOST_PROBLEMS = 50;
+    private static final int MOST_PROBLEMS = 1_000;
 
     private final Surroundings surroundings;
     private final boolean debug;
@@ -145,9 +146,11 @@ final class Failures {
         if (!first.startsWith("-")) {
             return "\"" + first + "\" is one word too many";
         }
-        List<String> options = line.getCommandSpec().options().stream()
-                .map(OptionSpec::longestName)
-                .toList();
+        // No method reference: it would keep picocli's class out of the class archive.
+        List<String> options = new ArrayList<>();
+        for (OptionSpec option : line.getCommandSpec().options()) {
+            options.add(option.longestName());
+        }
         int equals = first.indexOf('=');
         String typed = equals < 0 ? first : first.substring(0, equals);
         return "\"" + typed + "\" is not an option"

@@ -54,6 +54,7 @@ public final class Rehearsal {
             "show L1",
             "yield",
             "yield --format json",
+            "month 1970-01",
             "undo --why slip",
             "audit",
             "completion labels L1",
@@ -67,7 +68,9 @@ public final class Rehearsal {
     }
 
     /** @param args the folder */
-    public static void main(String[] args) throws IOException {
+    public static void main(String[] args) throws IOException, ClassNotFoundException {
+        new SystemTerminal(null, Map.of(), 0).screen();
+        Class.forName(Main.class.getName());
         Rehearsal rehearsal = new Rehearsal(Path.of(args[0]).toAbsolutePath());
         rehearsal.help();
         rehearsal.shop();

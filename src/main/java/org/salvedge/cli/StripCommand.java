@@ -37,7 +37,6 @@ final class StripCommand extends ExitCommand {
             names = "--gone",
             paramLabel = "yes|no",
             arity = "1",
-            converter = Converters.YesNo.class,
             description = "no: takings for a part of it, the set itself stays (default: yes).")
     @Nullable
     Boolean gone;

@@ -1,6 +1,7 @@
 package org.salvedge.shop;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Symptom class that the seller claims. A shop may add its own in {@code shop.toml}. */
 public record Claim(String code) implements Coded, Comparable<Claim> {
@@ -37,6 +38,17 @@ public record Claim(String code) implements Coded, Comparable<Claim> {
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Claim {
         CodeWords.require(code);
+    }
+
+    // By hand: the compiler's own are linked at their first call, which every start of the program would wait for.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Claim that && code.equals(that.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.salvedge.shop;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Class of the fault found at the bench. A shop may add its own in {@code shop.toml}. */
 public record Fault(String code) implements Coded, Comparable<Fault> {
@@ -33,6 +34,17 @@ public record Fault(String code) implements Coded, Comparable<Fault> {
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Fault {
         CodeWords.require(code);
+    }
+
+    // By hand: the compiler's own are linked at their first call, which every start of the program would wait for.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Fault that && code.equals(that.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.salvedge.shop;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The fix used in a turn at the bench. A shop may add its own in {@code shop.toml}. */
 public record Fix(String code) implements Coded, Comparable<Fix> {
@@ -35,6 +36,17 @@ public record Fix(String code) implements Coded, Comparable<Fix> {
     /** @throws IllegalArgumentException if it is not a lower-case word */
     public Fix {
         CodeWords.require(code);
+    }
+
+    // By hand: the compiler's own are linked at their first call, which every start of the program would wait for.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Fix that && code.equals(that.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 
     @Override
