@@ -24,11 +24,22 @@ final class Reports {
             }
             writing.run();
         } catch (IOException e) {
-            throw new LedgerFailure(
-                    file + " could not be written: " + e.getMessage()
-                            + ". Check the folder's permissions and the room on the disk",
-                    e);
+            throw failure(file, e, e);
+        } catch (RuntimeException e) {
+            // POI wraps what its own threads and temporary files meet.
+            Throwable cause = e;
+            while (cause != null && !(cause instanceof IOException)) {
+                cause = cause.getCause();
+            }
+            throw cause == null ? e : failure(file, e, cause);
         }
+    }
+
+    private static LedgerFailure failure(Path file, Exception e, Throwable cause) {
+        return new LedgerFailure(
+                file + " could not be written: " + cause.getMessage()
+                        + ". Check the folder's permissions and the room on the disk",
+                e);
     }
 
     static Paper paper(Session session) {

@@ -2,8 +2,10 @@ package org.salvedge.cli;
 
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,9 +13,12 @@ import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.FactColumns;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.shop.Fact;
+import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
+import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
+import org.salvedge.yield.SetAccount;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -56,34 +61,53 @@ final class ShowCommand extends Command {
     }
 
     private void about(Session session, Ledger ledger, String typed) {
-        Optional<LotId> lot = lot(ledger, typed);
-        List<Entry> entries;
-        List<UnitId> units = List.of();
+        Accounts accounts = new Accounts(session, ledger);
+        Optional<Lot> lot = lot(ledger, typed);
         if (lot.isPresent()) {
-            entries = ledger.entriesOf(lot.get());
-            units = ledger.unitsOf(lot.get());
-        } else {
-            entries = ledger.entriesOf(UnitPick.unit(ledger, typed));
-        }
-        if (format == Format.JSON) {
-            session.json(Map.of(
-                    "entries",
-                    entries.stream().map(e -> json(e, session)).toList(),
-                    "units",
-                    units.stream().map(UnitId::value).toList()));
+            List<TvSet> sets = ledger.setsOf(lot.get().lot());
+            List<Entry> entries = ledger.entriesOf(lot.get().lot());
+            List<SetAccount> made = accounts.of(lot.get(), sets);
+            if (format == Format.JSON) {
+                session.json(json(session, entries, made));
+            } else {
+                entries.forEach(e -> session.say(line(e)));
+                accounts.say(lot.get(), made);
+            }
             return;
         }
-        entries.forEach(e -> session.say(line(e)));
-        if (lot.isPresent()) {
-            session.say(units.size() + " sets"
-                    + (units.isEmpty() ? "" : ": " + units.get(0) + " to " + units.get(units.size() - 1)));
+        UnitId unit = UnitPick.unit(ledger, typed);
+        List<Entry> entries = ledger.entriesOf(unit);
+        TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
+        List<SetAccount> made = accounts.of(accounts.lot(set), List.of(set));
+        if (format == Format.JSON) {
+            session.json(json(session, entries, made));
+        } else {
+            entries.forEach(e -> session.say(line(e)));
+            accounts.say(made.get(0));
         }
     }
 
-    private static Optional<LotId> lot(Ledger ledger, String typed) {
+    private static Map<String, @Nullable Object> json(Session session, List<Entry> entries, List<SetAccount> made) {
+        Map<String, @Nullable Object> json = new LinkedHashMap<>();
+        json.put("entries", entries.stream().map(e -> json(e, session)).toList());
+        List<Map<String, @Nullable Object>> units = new ArrayList<>();
+        for (SetAccount a : made) {
+            Map<String, @Nullable Object> unit = new LinkedHashMap<>();
+            unit.put("unit", a.set().unit());
+            unit.put("now", a.standing().name().toLowerCase(Locale.ROOT));
+            unit.put("minutes", a.minutes());
+            unit.put("net", a.net());
+            unit.put("landed", a.landed());
+            unit.put("margin", a.standing().isFinal() ? a.margin() : null);
+            units.add(unit);
+        }
+        json.put("units", units);
+        return json;
+    }
+
+    private static Optional<Lot> lot(Ledger ledger, String typed) {
         try {
-            LotId lot = new LotId(typed);
-            return ledger.lot(lot).map(e -> lot);
+            return ledger.lot(new LotId(typed)).map(Entry::fact).map(Lot.class::cast);
         } catch (IllegalArgumentException e) {
             throw new Refused("\"" + typed + "\" is neither a lot nor a set: " + e.getMessage());
         }

@@ -98,11 +98,11 @@ public final class Intake {
             throw new Refused("--missing " + gone + ": line " + gone.line() + " stands on the sheets "
                     + String.join(", ", sheets) + ". Write the sheet before it: " + sheets.first() + "!" + gone.line());
         }
+        at.removeIf(i -> !lines.get(i).set().arrived());
         if (gone.sets() == null && at.size() > 1) {
             throw new Refused("--missing " + gone + ": that line holds " + at.size()
                     + " sets. Say how many are missing: " + gone + "x1 to " + gone + "x" + at.size());
         }
-        at.removeIf(i -> !lines.get(i).set().arrived());
         int sets = gone.sets() == null ? 1 : gone.sets();
         if (sets > at.size()) {
             throw new Refused("--missing " + gone + ": only " + at.size() + " of that line are left to be missing");

@@ -31,8 +31,7 @@ public final class ModelBook {
     public ModelBook(Map<String, String> families) {
         families.forEach((beginning, family) -> {
             if (canonical(beginning).isEmpty()) {
-                throw new IllegalArgumentException(
-                        "[families]: \"" + beginning + "\" is not the beginning of a model number");
+                throw new Refused("[families]: \"" + beginning + "\" is not the beginning of a model number");
             }
             given.put(canonical(beginning), family);
         });

@@ -281,7 +281,8 @@ public final class SettingsText {
     }
 
     private Refused refused(String table, String key, String problem, String advice) {
-        int line = line(table, key);
+        int own = line(table, key);
+        int line = own > 0 || table.isEmpty() ? own : line("", table); // a table may be written in one line
         return new Refused(file + (line > 0 ? ", line " + line : "") + ": \"" + key + "\" " + problem + ". " + advice);
     }
 

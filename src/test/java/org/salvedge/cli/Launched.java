@@ -38,6 +38,13 @@ final class Launched {
         return this;
     }
 
+    /** Another program that starts the launcher. */
+    Launched under(String... program) {
+        before.clear();
+        before.addAll(List.of(program));
+        return this;
+    }
+
     /** An empty value takes a variable away. */
     Launched with(String variable, String value) {
         environment.put(variable, value);

@@ -105,6 +105,26 @@ final class TestShop {
         return this;
     }
 
+    /** A defect on purpose: whoever asks for the time gets none. */
+    void withoutClock() {
+        clock = new Clock() {
+            @Override
+            public ZoneId getZone() {
+                return BERLIN;
+            }
+
+            @Override
+            public Clock withZone(ZoneId zone) {
+                return this;
+            }
+
+            @Override
+            public Instant instant() {
+                throw new IllegalStateException("no clock");
+            }
+        };
+    }
+
     int run(String... args) {
         StringWriter said = new StringWriter();
         StringWriter complained = new StringWriter();
