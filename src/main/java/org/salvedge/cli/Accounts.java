@@ -5,9 +5,9 @@ import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.salvedge.ledger.Entry;
-import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Column;
 import org.salvedge.report.Digits;
 import org.salvedge.report.Kind;
@@ -15,48 +15,53 @@ import org.salvedge.report.Table;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.Money;
-import org.salvedge.shop.Refused;
 import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
 import org.salvedge.yield.SetAccount;
 import org.salvedge.yield.SetAccount.Standing;
 
 /** Where sets stand and what they made, as {@code show} prints it below their entries. */
 final class Accounts {
     private final Session session;
-    private final Ledger ledger;
+    private final AsOfView view;
     private final Currency book;
 
-    Accounts(Session session, Ledger ledger) {
+    Accounts(Session session, AsOfView view) {
         this.session = session;
-        this.ledger = ledger;
+        this.view = view;
         this.book = session.shop().settings().currency();
     }
 
-    List<SetAccount> of(Lot lot, List<TvSet> sets) {
+    /** Of those of the sets that were there. */
+    List<SetAccount> of(Lot lot, List<UnitId> units) {
+        List<TvSet> sets = new ArrayList<>();
         List<List<Fact>> facts = new ArrayList<>();
-        for (TvSet set : sets) {
-            List<Fact> standing = new ArrayList<>();
-            for (Entry entry : ledger.entriesOf(set.unit())) {
-                Fact fact = entry.fact();
-                if (entry.stands() && fact != null) {
-                    standing.add(fact);
-                }
+        for (UnitId unit : units) {
+            List<Entry> entries = view.entriesOf(unit);
+            Optional<TvSet> set = AsOfView.setIn(entries);
+            if (set.isPresent()) {
+                sets.add(set.get());
+                facts.add(standing(entries));
             }
-            facts.add(standing);
         }
         return SetAccount.of(lot, sets, facts, session.shop().settings().labourRate(), book);
     }
 
-    Lot lot(TvSet set) {
-        if (ledger.lot(set.lot()).map(Entry::fact).orElse(null) instanceof Lot lot) {
-            return lot;
+    private static List<Fact> standing(List<Entry> entries) {
+        List<Fact> standing = new ArrayList<>();
+        for (Entry entry : entries) {
+            Fact fact = entry.fact();
+            if (entry.stands() && fact != null) {
+                standing.add(fact);
+            }
         }
-        throw new Refused("lot " + set.lot() + " of set " + set.unit() + " is not on record: salvedge audit");
+        return standing;
     }
 
     void say(SetAccount account) {
         boolean done = account.standing().isFinal();
-        session.say("Now: " + account.standing().words() + ". " + account.minutes() + " min; " + (done ? "" : "so far ")
+        session.say((view.day() == null ? "Now: " : view.day() + ": ")
+                + account.standing().words() + ". " + account.minutes() + " min; " + (done ? "" : "so far ")
                 + "net recovery " + shown(account.net()) + ", landed cost " + shown(account.landed())
                 + (done ? ", margin " + shown(account.margin()) : "") + " " + book);
     }

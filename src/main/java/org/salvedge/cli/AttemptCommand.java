@@ -137,7 +137,11 @@ final class AttemptCommand extends Recording {
                 put.add(amend(ledger, set.number(), found, "seen at the bench"));
             }
         }
-        put.addAll(put(ledger, List.of(attempt(session, ledger.nextAttempt(), known.unit()))));
+        int number = ledger.nextAttempt();
+        if (number == 1) {
+            Cautions.say(session);
+        }
+        put.addAll(put(ledger, List.of(attempt(session, number, known.unit()))));
         return put;
     }
 

@@ -9,6 +9,8 @@ import java.time.ZoneId;
 import java.util.Currency;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.ledger.PackageSettings;
+import org.salvedge.shop.Basis;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
@@ -19,19 +21,17 @@ import picocli.CommandLine.Option;
 /** First day: makes a shop. */
 @picocli.CommandLine.Command(
         description = "Make a shop here: shop.toml with comments, lots/, reports/ and an empty ledger.",
-        footer = {
-            "",
-            "Before the first set is opened: mains and backlight supplies hold a dangerous charge after unplugging; panels are"
-                    + " glass; electrostatic discharge kills drivers; cold-cathode tubes in old sets contain mercury; swollen or"
-                    + " leaking parts are waste, and waste electrical equipment has its own law. Local codes and licensed"
-                    + " practice come first."
-        })
+        footer = {"", Cautions.TEXT})
 final class InitCommand extends Command {
+    private static final Currency EUR = Currency.getInstance("EUR");
+    private static final PackageSettings NOTHING_KEPT = new PackageSettings(null, null, null, null);
+
     @Option(
             names = "--currency",
             paramLabel = "CODE",
             description = "Currency of the books by ISO 4217 (default: EUR).")
-    String currency = "EUR";
+    @Nullable
+    String currency;
 
     @Option(
             names = "--zone",
@@ -40,20 +40,29 @@ final class InitCommand extends Command {
     @Nullable
     String zone;
 
+    @Option(
+            names = "--from",
+            paramLabel = "DIR",
+            description = "Take currency, zone, labour rate and basis from a history package that is to be imported.")
+    @Nullable
+    Path from;
+
     @Override
     int run(Session session) {
         ShopFolder shop = session.shop();
         if (shop.exists()) {
             throw new Refused("there is a shop here already: " + shop.ledgerFile());
         }
-        Currency book = currency();
-        ZoneId days = zone(session);
         boolean writeSettings = !Files.exists(shop.settingsFile());
-        String text = SettingsTemplate.of(book, days, zone != null);
+        String text = settings(session);
         Settings settings = writeSettings
                 ? SettingsText.parse(
                         text, "shop.toml", session.surroundings().clock().getZone())
                 : shop.settings();
+        if (!writeSettings && (from != null || zone != null || currency != null)) {
+            throw new Refused("there is a shop.toml here already, and it counts: " + shop.settingsFile()
+                    + ". Change it there, or leave --currency, --zone and --from out");
+        }
         try {
             for (Path folder : new Path[] {shop.folder(), shop.lots(), shop.reports()}) {
                 Files.createDirectories(folder);
@@ -75,21 +84,34 @@ final class InitCommand extends Command {
         return Status.DONE;
     }
 
-    private Currency currency() {
+    private String settings(Session session) {
+        PackageSettings kept = from == null ? NOTHING_KEPT : Ledger.packageSettings(session.file(from));
+        Currency book = currency != null ? currency(currency) : kept.currency() != null ? kept.currency() : EUR;
+        ZoneId machine = session.surroundings().clock().getZone();
+        ZoneId days = zone != null ? zone(zone) : kept.zone() != null ? kept.zone() : machine;
+        return SettingsTemplate.of(
+                book,
+                days,
+                zone != null || kept.zone() != null,
+                kept.labourRate() == null ? Settings.LABOUR_RATE : kept.labourRate(),
+                kept.basis() == null || kept.basis() == Basis.GIVEN ? Basis.EQUAL : kept.basis());
+    }
+
+    private static Currency currency(String code) {
         try {
-            Currency book = Currency.getInstance(currency);
+            Currency book = Currency.getInstance(code);
             Money.zero(book);
             return book;
         } catch (IllegalArgumentException e) {
-            throw new Usage("--currency: \"" + currency + "\" is not a currency of ISO 4217; write it as in EUR");
+            throw new Usage("--currency: \"" + code + "\" is not a currency of ISO 4217; write it as in EUR");
         }
     }
 
-    private ZoneId zone(Session session) {
+    private static ZoneId zone(String name) {
         try {
-            return zone == null ? session.surroundings().clock().getZone() : ZoneId.of(zone);
+            return ZoneId.of(name);
         } catch (DateTimeException e) {
-            throw new Usage("--zone: \"" + zone + "\" is not a time zone; write it as in Europe/Berlin");
+            throw new Usage("--zone: \"" + name + "\" is not a time zone; write it as in Europe/Berlin");
         }
     }
 }

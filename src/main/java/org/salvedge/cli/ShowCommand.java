@@ -1,5 +1,6 @@
 package org.salvedge.cli;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -16,7 +17,6 @@ import org.salvedge.shop.Fact;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
-import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
 import org.salvedge.yield.SetAccount;
 import picocli.CommandLine.Option;
@@ -39,6 +39,13 @@ final class ShowCommand extends Command {
     @Nullable
     Long entry;
 
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "Only what had happened and had been recorded by that day's end.")
+    @Nullable
+    LocalDate asOf;
+
     @Option(names = "--format", paramLabel = "table|json", description = "table (default) or json.")
     Format format = Format.TABLE;
 
@@ -46,6 +53,9 @@ final class ShowCommand extends Command {
     int run(Session session) {
         if ((name == null) == (entry == null)) {
             throw new Usage("name a set or a lot, or give --entry N");
+        }
+        if (entry != null && asOf != null) {
+            throw new Usage("--as-of: an entry tells itself what became of it and when");
         }
         if (format == Format.CSV) {
             throw new Usage("--format: show prints table or json; `salvedge export` writes CSV");
@@ -61,30 +71,35 @@ final class ShowCommand extends Command {
     }
 
     private void about(Session session, Ledger ledger, String typed) {
-        Accounts accounts = new Accounts(session, ledger);
-        Optional<Lot> lot = lot(ledger, typed);
-        if (lot.isPresent()) {
-            List<TvSet> sets = ledger.setsOf(lot.get().lot());
-            List<Entry> entries = ledger.entriesOf(lot.get().lot());
-            List<SetAccount> made = accounts.of(lot.get(), sets);
-            if (format == Format.JSON) {
-                session.json(json(session, entries, made));
-            } else {
-                entries.forEach(e -> session.say(line(e)));
-                accounts.say(lot.get(), made);
-            }
+        AsOfView view = new AsOfView(ledger, asOf, session.shop().settings().zone());
+        Accounts accounts = new Accounts(session, view);
+        LotId label = label(typed);
+        if (ledger.lot(label).isPresent()) {
+            Lot lot = view.lot(label).orElseThrow(() -> new Refused("lot " + label + " was not on record on " + asOf));
+            List<SetAccount> made = accounts.of(lot, ledger.unitsOf(label));
+            print(session, view.entriesOf(label), made, () -> accounts.say(lot, made));
             return;
         }
         UnitId unit = UnitPick.unit(ledger, typed);
-        List<Entry> entries = ledger.entriesOf(unit);
-        TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
-        List<SetAccount> made = accounts.of(accounts.lot(set), List.of(set));
+        List<Entry> entries = view.entriesOf(unit);
+        Optional<Lot> lot = AsOfView.setIn(entries).flatMap(set -> view.lot(set.lot()));
+        if (lot.isEmpty()) {
+            throw new Refused("set " + unit
+                    + (asOf == null
+                            ? " or its lot is not on record: salvedge audit"
+                            : " was not on record on " + asOf));
+        }
+        List<SetAccount> made = accounts.of(lot.get(), List.of(unit));
+        print(session, entries, made, () -> accounts.say(made.get(0)));
+    }
+
+    private void print(Session session, List<Entry> entries, List<SetAccount> made, Runnable sayAccounts) {
         if (format == Format.JSON) {
             session.json(json(session, entries, made));
-        } else {
-            entries.forEach(e -> session.say(line(e)));
-            accounts.say(made.get(0));
+            return;
         }
+        entries.forEach(e -> session.say(line(e)));
+        sayAccounts.run();
     }
 
     private static Map<String, @Nullable Object> json(Session session, List<Entry> entries, List<SetAccount> made) {
@@ -105,9 +120,9 @@ final class ShowCommand extends Command {
         return json;
     }
 
-    private static Optional<Lot> lot(Ledger ledger, String typed) {
+    private static LotId label(String typed) {
         try {
-            return ledger.lot(new LotId(typed)).map(Entry::fact).map(Lot.class::cast);
+            return new LotId(typed);
         } catch (IllegalArgumentException e) {
             throw new Refused("\"" + typed + "\" is neither a lot nor a set: " + e.getMessage());
         }

@@ -39,7 +39,7 @@ public final class Intake {
             @Nullable String claimedText,
             @Nullable BigDecimal asking) {
         String name = model == null || model.isBlank() ? TvSet.UNKNOWN : model;
-        TvSet.Builder set = blank().sheet(sheet)
+        TvSet.Builder set = blank().sheet(sheet.isEmpty() ? null : sheet)
                 .line(line)
                 .maker(maker == null || maker.isBlank() ? models.maker(name) : maker)
                 .model(name)

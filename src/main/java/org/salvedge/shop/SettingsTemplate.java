@@ -1,5 +1,6 @@
 package org.salvedge.shop;
 
+import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.Currency;
 
@@ -9,6 +10,11 @@ public final class SettingsTemplate {
 
     /** @param zone written as a comment, so that the machine's zone counts, unless it is fixed */
     public static String of(Currency currency, ZoneId zone, boolean fixed) {
+        return of(currency, zone, fixed, Settings.LABOUR_RATE, Basis.EQUAL);
+    }
+
+    /** The same with other figures than the defaults, as a history that moves in was kept with. */
+    public static String of(Currency currency, ZoneId zone, boolean fixed, BigDecimal labourRate, Basis basis) {
         return """
             # Settings of this shop. Options of the same name override them for one run (--labour 30, --draws 5000).
 
@@ -19,10 +25,10 @@ public final class SettingsTemplate {
             %szone = "%s"
 
             # What an hour at the bench costs; the rate in force counts for all dates.
-            labour_rate = 24
+            labour_rate = %s
 
             # How a lot's landed cost is shared among its sets: "equal", "area" (of the screen) or "value" (the seller's asking).
-            basis = "equal"
+            basis = "%s"
 
             # The highest bid makes money with this chance, and this much of the outlay beside.
             confidence = 0.8
@@ -53,6 +59,11 @@ public final class SettingsTemplate {
             [codes]
             # faults = ["remote_sensor"]
             # fixes = ["sensor_swap"]
-            """.formatted(currency.getCurrencyCode(), fixed ? "" : "# ", zone.getId());
+            """.formatted(
+                        currency.getCurrencyCode(),
+                        fixed ? "" : "# ",
+                        zone.getId(),
+                        labourRate.stripTrailingZeros().toPlainString(),
+                        basis.code());
     }
 }

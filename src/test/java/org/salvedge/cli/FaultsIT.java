@@ -77,8 +77,7 @@ class FaultsIT {
         TreeSet<String> entries = new TreeSet<>();
         for (Process process : processes) {
             Result result = launched.end(process);
-            assertThat(result.err()).isEmpty();
-            assertThat(result.status()).isZero();
+            assertThat(result.status()).as(result.err()).isZero();
             entries.add(result.out().replaceAll(":.*\n", ""));
         }
         assertThat(entries).hasSize(8);

@@ -82,6 +82,56 @@ class WholeJobTest {
     }
 
     @Test
+    void aSettingOfTheCommandLineThatShopTomlWouldOverruleIsRefused(@TempDir Path elsewhere) throws IOException {
+        Files.writeString(elsewhere.resolve("shop.toml"), "currency = \"CHF\"\n");
+        TestShop fresh = new TestShop(elsewhere);
+        assertThat(fresh.run("init", "--currency", "JPY")).isEqualTo(Status.REFUSED);
+        assertThat(fresh.err()).contains("there is a shop.toml here already, and it counts");
+        assertThat(elsewhere.resolve("shop.db")).doesNotExist();
+    }
+
+    @Test
+    void aShopCanBeMadeForAHistoryThatMovesIn() throws IOException {
+        Files.writeString(
+                shop.folder().resolve("shop.toml"),
+                "currency = \"EUR\"\nzone = \"Europe/Berlin\"\nlabour_rate = 31.5\nbasis = \"area\"\n");
+        shop.run("export", folder.resolve("package").toString());
+        TestShop other = new TestShop(folder.resolve("other"));
+        assertThat(other.run("init", "--from", folder.resolve("package").toString()))
+                .as(other.err())
+                .isZero();
+        assertThat(Files.readString(folder.resolve("other/shop.toml")))
+                .contains("\nzone = \"Europe/Berlin\"", "labour_rate = 31.5\n", "basis = \"area\"");
+        assertThat(other.run("import", folder.resolve("package").toString())).isZero();
+        assertThat(other.err()).isEmpty();
+    }
+
+    @Test
+    void theCautionsAreSaidWithTheFirstTurnAtTheBench() {
+        shop.run("attempt", "001", "--fault", "backlight", "--fix", "none");
+        assertThat(shop.err()).contains("hold a dangerous charge", "mercury");
+        shop.run("attempt", "002", "--fault", "backlight", "--fix", "none");
+        assertThat(shop.err()).isEmpty();
+    }
+
+    @Test
+    void showReadsTheRecordAsItStood() {
+        shop.run("attempt", "001", "--fault", "backlight", "--fix", "led_strips", "--fix-minutes", "30");
+        shop.at("2026-03-16T11:00:00Z").run("amend", "5", "--fix-minutes", "50", "--why", "misread");
+        shop.run("lost", "001");
+        shop.run("show", "001", "--as-of", "2026-03-14");
+        assertThat(shop.out())
+                .contains("30 min, no retest yet\n")
+                .doesNotContain("50 min", "no longer", "lost")
+                .contains("2026-03-14: on the bench. 30 min;");
+        shop.run("show", "001", "--as-of", "2026-03-16");
+        assertThat(shop.out()).contains("[no longer: see entry 6]", "2026-03-16: lost. 50 min;");
+        assertThat(shop.run("show", "001", "--as-of", "2026-03-01")).isEqualTo(Status.REFUSED);
+        shop.run("show", "L0042", "--as-of", "2026-03-14");
+        assertThat(shop.out()).contains("3 sets: 3 on the bench.");
+    }
+
+    @Test
     void whatIsExportedCanMoveIntoAnotherShopAndOutAgainTheSameToTheByte() throws IOException {
         shop.run(
                 "attempt",
