@@ -38,7 +38,6 @@ final class CsvFile implements AutoCloseable {
         InputStream in = new Counted(Files.newInputStream(file), bytesRead);
         reader = CsvReader.builder()
                 .skipEmptyLines(false)
-                .allowExtraCharsAfterClosingQuote(false)
                 .allowUnclosedQuote(false)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
