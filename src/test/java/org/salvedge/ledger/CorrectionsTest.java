@@ -1,5 +1,6 @@
 package org.salvedge.ledger;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.salvedge.shop.Facts.EUR;
@@ -67,7 +68,7 @@ class CorrectionsTest {
     }
 
     private TvSet standing(String label) {
-        return (TvSet) ledger.unit(unit(label)).orElseThrow().fact();
+        return (TvSet) requireNonNull(ledger.unit(unit(label)).orElseThrow().fact());
     }
 
     private List<String> shares() {
