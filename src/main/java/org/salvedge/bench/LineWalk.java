@@ -3,6 +3,7 @@ package org.salvedge.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Coded;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 
@@ -14,30 +15,50 @@ import org.salvedge.shop.Fix;
 public final class LineWalk {
     private LineWalk() {}
 
-    public enum Direction {
+    public enum Direction implements Coded {
         HORIZONTAL,
         VERTICAL,
-        WHOLE_SCREEN
+        WHOLE_SCREEN;
+
+        @Override
+        public String code() {
+            return Coded.lowerCase(this);
+        }
     }
 
-    public enum Extent {
+    public enum Extent implements Coded {
         ONE_LINE,
         BAND,
-        NOT_SAID
+        NOT_SAID;
+
+        @Override
+        public String code() {
+            return Coded.lowerCase(this);
+        }
     }
 
     /** Where the fault stays when one half of the screen is driven at a time. */
-    public enum HalfDriven {
+    public enum HalfDriven implements Coded {
         LEFT,
         RIGHT,
         BOTH,
-        NOT_TRIED
+        NOT_TRIED;
+
+        @Override
+        public String code() {
+            return Coded.lowerCase(this);
+        }
     }
 
-    public enum UnderPressure {
+    public enum UnderPressure implements Coded {
         CHANGES,
         STAYS,
-        NOT_TRIED
+        NOT_TRIED;
+
+        @Override
+        public String code() {
+            return Coded.lowerCase(this);
+        }
     }
 
     public record Seen(Direction direction, Extent extent, HalfDriven half, UnderPressure pressure) {}

@@ -1,6 +1,7 @@
 package org.salvedge.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -23,6 +24,11 @@ abstract class Command {
             order = 902,
             description = "Show this help.")
     boolean help;
+
+    /** Commands within this one, by name, in the order of the help; where there are some, this one only names them. */
+    Map<String, Command> within() {
+        return Map.of();
+    }
 
     /** @return {@link Status#DONE} or {@link Status#PROBLEMS} */
     abstract int run(Session session);

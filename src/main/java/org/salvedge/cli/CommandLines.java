@@ -11,6 +11,7 @@ final class CommandLines {
 
     static CommandLine of(Command command, String name) {
         CommandLine line = new CommandLine(command);
+        command.within().forEach(line::addSubcommand);
         line.setCommandName("salvedge " + name);
         line.setExpandAtFiles(false);
         line.setInterpolateVariables(false);

@@ -12,7 +12,7 @@ final class Commands {
     static final List<Moment> MOMENTS = List.of(
             new Moment("Setting up", List.of("demo", "init", "import", "export", "completion")),
             new Moment("A lot", List.of("preview", "bid", "receive")),
-            new Moment("At the bench", List.of("attempt", "place", "wait")),
+            new Moment("At the bench", List.of("bench", "sheet", "attempt", "mask", "place", "wait")),
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
@@ -29,6 +29,7 @@ final class Commands {
             case "amend" -> new AmendCommand();
             case "attempt" -> new AttemptCommand();
             case "audit" -> new AuditCommand();
+            case "bench" -> new BenchCommand();
             case "bid" -> new BidCommand();
             case "comeback" -> new ComebackCommand();
             case "demo" -> new DemoCommand();
@@ -37,6 +38,7 @@ final class Commands {
             case "import" -> new ImportCommand();
             case "init" -> new InitCommand();
             case "lost" -> new LostCommand();
+            case "mask" -> new MaskCommand();
             case "month" -> new MonthCommand();
             case "offer" -> new OfferCommand();
             case "place" -> new PlaceCommand();
@@ -46,6 +48,7 @@ final class Commands {
             case "regroup" -> new RegroupCommand();
             case "sell" -> new SellCommand();
             case "send-back" -> new SendBackCommand();
+            case "sheet" -> new SheetCommand();
             case "show" -> new ShowCommand();
             case "strip" -> new StripCommand();
             case "undo" -> new UndoCommand();

@@ -21,6 +21,7 @@ final class CompletionScript {
         Map<String, String> values = new TreeMap<>();
         List<String> units = new ArrayList<>();
         List<String> unitsOrLots = new ArrayList<>();
+        StringBuilder within = new StringBuilder();
         for (String name : Commands.names()) {
             Command command = Commands.create(name);
             if (command == null) {
@@ -37,6 +38,13 @@ final class CompletionScript {
                     .append(") options=\"")
                     .append(String.join(" ", names))
                     .append("\" ;;\n");
+            if (!command.within().isEmpty()) {
+                within.append("        ")
+                        .append(name)
+                        .append(") COMPREPLY=($(compgen -W \"")
+                        .append(String.join(" ", command.within().keySet()))
+                        .append("\" -- \"$word\")) ;;\n");
+            }
             for (ArgSpec word : spec.positionalParameters()) {
                 if (word.paramLabel().equals("UNIT")) {
                     units.add(name);
@@ -48,6 +56,7 @@ final class CompletionScript {
         return TEMPLATE.replace("@COMMANDS@", String.join(" ", Commands.names()))
                 .replace("@OPTIONS@", options)
                 .replace("@VALUES@", cases(values))
+                .replace("@WITHIN@", within)
                 .replace("@UNITS@", units.stream().distinct().collect(Collectors.joining(" | ")))
                 .replace("@UNITS_OR_LOTS@", unitsOrLots.stream().distinct().collect(Collectors.joining(" | ")));
     }
@@ -124,7 +133,7 @@ final class CompletionScript {
                 case $command in
                     @UNITS@) COMPREPLY=($(compgen -W "$(_salvedge_ask labels "$word")" -- "$word")) ;;
                     @UNITS_OR_LOTS@) COMPREPLY=($(compgen -W "$(_salvedge_ask labels "$word"; _salvedge_ask lots)" -- "$word")) ;;
-                    completion) COMPREPLY=($(compgen -W "bash" -- "$word")) ;;
+            @WITHIN@        completion) COMPREPLY=($(compgen -W "bash" -- "$word")) ;;
                     *) COMPREPLY=($(compgen -f -- "$word")) ;;
                 esac
             }

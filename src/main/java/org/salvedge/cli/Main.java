@@ -1,8 +1,10 @@
 package org.salvedge.cli;
 
+import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -21,7 +23,11 @@ public final class Main {
                 writer(FileDescriptor.err),
                 Path.of("").toAbsolutePath(),
                 System.getenv(),
-                new SystemTerminal(System.console(), System.getenv(), Integer.getInteger("salvedge.columns", 0)));
+                new SystemTerminal(
+                        System.console(),
+                        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
+                        System.getenv(),
+                        Integer.getInteger("salvedge.columns", 0)));
         System.exit(new Program(real).run(args));
     }
 

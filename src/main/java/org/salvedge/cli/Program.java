@@ -70,12 +70,22 @@ final class Program {
     private int run(Command command, String name, String shop, List<String> args) {
         CommandLine line = CommandLines.of(command, name);
         line.parseArgs(args.toArray(String[]::new));
-        if (line.isUsageHelpRequested()) {
-            return say(CommandLines.help(command, name));
+        Path folder = path(shop);
+        Command chosen = command;
+        for (CommandLine at = line; at != null; at = inner(at)) {
+            if (at.isUsageHelpRequested()) {
+                return say(at.getUsageMessage(CommandLine.Help.Ansi.OFF));
+            }
+            chosen = at.getCommand();
+            folder = chosen.shop == null ? folder : chosen.shop;
         }
-        Path folder = command.shop == null ? path(shop) : command.shop;
-        return command.run(
+        return chosen.run(
                 new Session(surroundings, surroundings.folder().resolve(folder).normalize()));
+    }
+
+    private static @Nullable CommandLine inner(CommandLine line) {
+        CommandLine.ParseResult parsed = line.getParseResult();
+        return parsed.hasSubcommand() ? parsed.subcommand().commandSpec().commandLine() : null;
     }
 
     private static Path path(String shop) {

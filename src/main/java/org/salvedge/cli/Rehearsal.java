@@ -1,7 +1,9 @@
 package org.salvedge.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,7 +71,7 @@ public final class Rehearsal {
 
     /** @param args the folder */
     public static void main(String[] args) throws IOException, ClassNotFoundException {
-        new SystemTerminal(null, Map.of(), 0).screen();
+        new SystemTerminal(null, new BufferedReader(Reader.nullReader()), Map.of(), 0).screen();
         Class.forName(Main.class.getName());
         Rehearsal rehearsal = new Rehearsal(Path.of(args[0]).toAbsolutePath());
         rehearsal.help();
@@ -167,6 +169,11 @@ public final class Rehearsal {
 
         @Override
         public @Nullable String answer(String question) {
+            return null;
+        }
+
+        @Override
+        public @Nullable String line(String question) {
             return null;
         }
 

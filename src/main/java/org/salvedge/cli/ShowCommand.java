@@ -90,7 +90,13 @@ final class ShowCommand extends Command {
                             : " was not on record on " + asOf));
         }
         List<SetAccount> made = accounts.of(lot.get(), List.of(unit));
-        print(session, entries, made, () -> accounts.say(made.get(0)));
+        print(session, entries, made, () -> {
+            accounts.say(made.get(0));
+            String distance = Distance.words(made.get(0).set());
+            if (distance != null && !made.get(0).standing().isFinal()) {
+                session.say(distance);
+            }
+        });
     }
 
     private void print(Session session, List<Entry> entries, List<SetAccount> made, Runnable sayAccounts) {

@@ -1,6 +1,9 @@
 package org.salvedge.cli;
 
+import java.io.BufferedReader;
 import java.io.Console;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -9,12 +12,14 @@ import org.salvedge.report.Screen;
 /** The terminal that started the program; no console where input or output is a file or a pipe. */
 final class SystemTerminal implements Terminal {
     private final @Nullable Console console;
+    private final BufferedReader input;
     private final Map<String, String> environment;
     private final int columns;
 
     /** @param columns 0 = not known */
-    SystemTerminal(@Nullable Console console, Map<String, String> environment, int columns) {
+    SystemTerminal(@Nullable Console console, BufferedReader input, Map<String, String> environment, int columns) {
         this.console = console;
+        this.input = input;
         this.environment = environment;
         this.columns = columns;
     }
@@ -37,6 +42,18 @@ final class SystemTerminal implements Terminal {
         console.writer().print(question);
         console.flush();
         return console.readLine();
+    }
+
+    @Override
+    public @Nullable String line(String question) {
+        if (console != null) {
+            return answer(question);
+        }
+        try {
+            return input.readLine();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override

@@ -15,6 +15,10 @@ interface Terminal {
     @Nullable
     String answer(String question);
 
+    /** The next line of input, asked for where somebody can be asked; else of standard input. Null at its end. */
+    @Nullable
+    String line(String question);
+
     /** What standard output can show. */
     Screen screen();
 }

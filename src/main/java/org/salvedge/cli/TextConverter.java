@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.salvedge.bench.LineWalk;
 import org.salvedge.shop.Basis;
 import org.salvedge.shop.Coded;
 import org.salvedge.shop.Grade;
@@ -42,7 +43,11 @@ final class TextConverter implements ITypeConverter<Object> {
             Basis.class,
             Side.class,
             PartKind.class,
-            PartTest.class);
+            PartTest.class,
+            LineWalk.Direction.class,
+            LineWalk.Extent.class,
+            LineWalk.HalfDriven.class,
+            LineWalk.UnderPressure.class);
 
     private final Class<?> type;
 

@@ -207,6 +207,19 @@ public final class Ledger implements AutoCloseable {
         });
     }
 
+    /** The entries that stand for the recipes of a panel, in order of their numbers. */
+    public List<Entry> recipes(String panel) {
+        return database.read(c -> {
+            List<Entry> entries = new ArrayList<>();
+            for (var row : store.standing(Tables.RECIPES, "1")) {
+                if (row.fact().panel().equals(panel)) {
+                    new Entries(store).entry(row.entry()).ifPresent(entries::add);
+                }
+            }
+            return entries;
+        });
+    }
+
     /** The entry that stands for a bid. */
     public Optional<Entry> bid(int number) {
         return database.read(c -> {

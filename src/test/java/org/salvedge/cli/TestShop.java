@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -31,6 +32,9 @@ import org.salvedge.shop.UnitId;
 final class TestShop {
     static final ZoneId BERLIN = ZoneId.of("Europe/Berlin");
     static final Currency EUR = Currency.getInstance("EUR");
+
+    /** An answer that is none: time passes before the next, as in {@code later PT12M}. */
+    static final String LATER = "later ";
 
     private final Path folder;
     private final Map<String, String> environment = new HashMap<>();
@@ -129,7 +133,12 @@ final class TestShop {
         StringWriter said = new StringWriter();
         StringWriter complained = new StringWriter();
         int status = new Program(new Surroundings(
-                        clock, new PrintWriter(said), new PrintWriter(complained), folder, environment, new Keyboard()))
+                        new Moving(),
+                        new PrintWriter(said),
+                        new PrintWriter(complained),
+                        folder,
+                        environment,
+                        new Keyboard()))
                 .run(args);
         out = said.toString();
         err = complained.toString();
@@ -154,6 +163,24 @@ final class TestShop {
         return folder;
     }
 
+    /** Whatever the clock shows by then. */
+    private final class Moving extends Clock {
+        @Override
+        public ZoneId getZone() {
+            return BERLIN;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return clock.instant();
+        }
+    }
+
     private final class Keyboard implements Terminal {
         @Override
         public boolean asks() {
@@ -168,7 +195,17 @@ final class TestShop {
         @Override
         public @Nullable String answer(String question) {
             questions.add(question);
-            return answers.poll();
+            String next = answers.poll();
+            while (next != null && next.startsWith(LATER)) {
+                clock = Clock.offset(clock, Duration.parse(next.substring(LATER.length())));
+                next = answers.poll();
+            }
+            return next;
+        }
+
+        @Override
+        public @Nullable String line(String question) {
+            return answer(question);
         }
 
         @Override

@@ -1,0 +1,151 @@
+package org.salvedge.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Entry;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.report.BenchSheet;
+import org.salvedge.report.LabelSheet;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.Codes;
+import org.salvedge.shop.Grade;
+import org.salvedge.shop.LotId;
+import org.salvedge.shop.Refused;
+import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
+import org.salvedge.yield.OpenSet;
+import org.salvedge.yield.Outcomes;
+
+/** Bench sheets and label sheets of sets on record. A file that is there is never written over: it may be filled in. */
+final class SheetFiles {
+    private final Session session;
+
+    SheetFiles(Session session) {
+        this.session = session;
+    }
+
+    Path bench(List<String> names, @Nullable Path out) {
+        List<BenchSheet.Row> rows = new ArrayList<>();
+        try (Ledger ledger = session.shop().read()) {
+            List<UnitId> units = names.isEmpty() ? onBench(ledger) : named(ledger, names);
+            for (UnitId unit : units) {
+                rows.add(row(ledger, unit, null));
+            }
+        }
+        if (rows.isEmpty()) {
+            throw new Refused("no set is on the bench; a sheet is for sets that are");
+        }
+        return write(rows, free(out, "bench-" + session.today()));
+    }
+
+    private Path write(List<BenchSheet.Row> rows, Path to) {
+        Codes codes = session.shop().settings().codes();
+        BenchSheet.Choices choices = new BenchSheet.Choices(
+                codes.faults().keySet().stream().map(f -> f.code()).toList(),
+                codes.fixes().keySet().stream().map(f -> f.code()).toList(),
+                java.util.Arrays.stream(Grade.values()).map(Grade::name).toList());
+        Reports.write(
+                to,
+                () -> BenchSheet.write(
+                        to,
+                        "Bench sheet",
+                        session.today(),
+                        rows,
+                        choices,
+                        session.shop().settings().pageSize()));
+        return to;
+    }
+
+    private static BenchSheet.Row row(Ledger ledger, UnitId unit, @Nullable Integer stop) {
+        List<Entry> entries = ledger.entriesOf(unit);
+        TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
+        String size = set.inches() == null ? "" : ", " + set.inches() + " in";
+        return new BenchSheet.Row(
+                unit.value(),
+                set.maker() + " " + set.model() + size,
+                set.claimed().code(),
+                SetNotes.known(set, entries),
+                stop,
+                entries.stream().mapToLong(Entry::number).max().orElse(0),
+                set.place(),
+                set.waitingFor());
+    }
+
+    /** Sets on the bench, those longest here first. */
+    private List<UnitId> onBench(Ledger ledger) {
+        Outcomes outcomes = Outcomes.of(
+                ledger.history(AsOf.NOW, Ledger.Detail.FULL),
+                session.shop().settings().labourRate());
+        return OpenSet.of(outcomes, session.today()).stream()
+                .filter(s -> !s.passed())
+                .map(s -> new UnitId(s.unit()))
+                .toList();
+    }
+
+    Path labels(List<String> names, @Nullable Path out) {
+        List<LabelSheet.Label> labels = new ArrayList<>();
+        try (Ledger ledger = session.shop().read()) {
+            List<UnitId> units = names.isEmpty() ? onBench(ledger) : named(ledger, names);
+            for (UnitId unit : units) {
+                TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
+                if (set.arrived()) {
+                    labels.add(new LabelSheet.Label(
+                            unit.value(),
+                            set.maker() + " " + set.model(),
+                            (set.inches() == null ? "" : set.inches() + " in, ")
+                                    + set.claimed().code()));
+                }
+            }
+        }
+        if (labels.isEmpty()) {
+            throw new Refused("no set to label: name a lot or sets that arrived");
+        }
+        Path to = free(out, "labels-" + (names.size() == 1 ? KeptFile.safe(names.get(0)) : session.today()));
+        Reports.write(
+                to, () -> LabelSheet.write(to, labels, session.shop().settings().pageSize()));
+        return to;
+    }
+
+    /** The sets named, each once, in the order named; a lot stands for its sets. */
+    private static List<UnitId> named(Ledger ledger, List<String> names) {
+        Map<UnitId, Boolean> units = new LinkedHashMap<>();
+        for (String name : names) {
+            LotId lot = lot(name);
+            if (lot != null && ledger.lot(lot).isPresent()) {
+                ledger.setsOf(lot).stream().filter(TvSet::arrived).forEach(s -> units.put(s.unit(), true));
+            } else {
+                units.put(UnitPick.unit(ledger, name), true);
+            }
+        }
+        return List.copyOf(units.keySet());
+    }
+
+    private static @Nullable LotId lot(String name) {
+        try {
+            return new LotId(name);
+        } catch (IllegalArgumentException e) {
+            return null;
+        }
+    }
+
+    /** The file named, which must not be there, or a new one in the reports folder. */
+    private Path free(@Nullable Path named, String name) {
+        if (named != null) {
+            Path file = session.file(named);
+            if (Files.exists(file)) {
+                throw new Refused(file + " is there already, perhaps filled in; name another file or move it away");
+            }
+            return file;
+        }
+        Path file = session.shop().reports().resolve(name + ".xlsx");
+        for (int i = 2; Files.exists(file); i++) {
+            file = session.shop().reports().resolve(name + "-" + i + ".xlsx");
+        }
+        return file;
+    }
+}

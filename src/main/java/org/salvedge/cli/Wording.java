@@ -1,0 +1,25 @@
+package org.salvedge.cli;
+
+import java.util.List;
+
+/** Small pieces of sentences. */
+final class Wording {
+    /** Columns of a paragraph. */
+    static final int WIDTH = 98;
+
+    private Wording() {}
+
+    /** A paragraph, wrapped. */
+    static void say(Session session, String text) {
+        Wrap.at(WIDTH, text).forEach(session::say);
+    }
+
+    static String list(List<?> items) {
+        return String.join(" ", items.stream().map(String::valueOf).toList());
+    }
+
+    /** {@code 1 set}, {@code 2 sets}. */
+    static String count(long n, String one) {
+        return n + " " + one + (n == 1 ? "" : "s");
+    }
+}
