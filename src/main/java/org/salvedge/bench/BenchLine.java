@@ -64,7 +64,7 @@ public record BenchLine(
         String note =
                 quote < 0 ? null : text.substring(quote + 1).replace("\"", "").strip();
         List<String> words = words(quote < 0 ? text : text.substring(0, quote));
-        Reading r = new Reading(codes);
+        Reading r = new Reading();
         int at = 0;
         if (!faultKnown || !words.isEmpty() && isFaultOnly(words.get(0), codes)) {
             if (words.isEmpty()) {
@@ -163,8 +163,6 @@ public record BenchLine(
 
     /** What was read so far. */
     private static final class Reading {
-        final Codes codes;
-
         @Nullable
         Fault fault;
 
@@ -191,10 +189,6 @@ public record BenchLine(
 
         @Nullable
         Quantity soak;
-
-        Reading(Codes codes) {
-            this.codes = codes;
-        }
 
         void result(String word) {
             switch (word) {
