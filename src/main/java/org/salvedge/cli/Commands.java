@@ -11,12 +11,12 @@ final class Commands {
     /** In the order of the overview; every name here is known to {@link #create}. */
     static final List<Moment> MOMENTS = List.of(
             new Moment("Setting up", List.of("demo", "init", "import", "export", "completion")),
-            new Moment("A lot", List.of("preview", "bid", "receive")),
+            new Moment("A lot", List.of("preview", "worth", "bid", "receive")),
             new Moment("At the bench", List.of("bench", "sheet", "attempt", "mask", "place", "wait")),
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
-            new Moment("Looking things up", List.of("yield", "month", "show", "audit")),
+            new Moment("Looking things up", List.of("yield", "month", "hindsight", "show", "audit")),
             new Moment("Corrections", List.of("amend", "undo", "regroup")));
 
     /** A moment in the shop's work, and the commands that belong to it. */
@@ -35,6 +35,7 @@ final class Commands {
             case "demo" -> new DemoCommand();
             case "completion" -> new CompletionCommand();
             case "export" -> new ExportCommand();
+            case "hindsight" -> new HindsightCommand();
             case "import" -> new ImportCommand();
             case "init" -> new InitCommand();
             case "lost" -> new LostCommand();
@@ -53,6 +54,7 @@ final class Commands {
             case "strip" -> new StripCommand();
             case "undo" -> new UndoCommand();
             case "wait" -> new WaitCommand();
+            case "worth" -> new WorthCommand();
             case "yield" -> new YieldCommand();
             default -> null;
         };

@@ -33,6 +33,15 @@ public final class ShopModel {
         return new ShopModel(new Parts(history, day, settings.labourRate().doubleValue(), settings.families()), day);
     }
 
+    Parts parts() {
+        return parts;
+    }
+
+    /** Day that the record is read up to. */
+    public LocalDate asOf() {
+        return LocalDate.ofEpochDay(asOf);
+    }
+
     /** The predictive distribution for a lot. */
     public LotWorth predict(Question question) {
         Lineup lineup = new Lineup(parts, question.sets());

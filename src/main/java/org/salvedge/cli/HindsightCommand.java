@@ -1,0 +1,80 @@
+package org.salvedge.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.report.HindsightReport;
+import org.salvedge.report.Table;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.Bid;
+import org.salvedge.shop.History;
+import org.salvedge.shop.Settings;
+import org.salvedge.worth.HeldLot;
+import org.salvedge.worth.Hindsight;
+import org.salvedge.worth.HindsightVerdict;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Now and then: whether what {@code worth} says can be trusted. */
+@picocli.CommandLine.Command(
+        description = "Show for each finished lot what worth would have said on the day before, and what came of it.",
+        footer = {
+            "",
+            "Example: salvedge hindsight --last 20. A lot is finished when none of its sets is here any more and its last sale",
+            "is 90 days old. Each estimate is what `worth --as-of D-1 --on D` says for the sets that its seller listed."
+        })
+final class HindsightCommand extends Command {
+    @Option(names = "--last", paramLabel = "N", description = "Only the latest N finished lots (default: all).")
+    @Nullable
+    Integer last;
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "Only what had happened and had been recorded by that day's end.")
+    @Nullable
+    LocalDate asOf;
+
+    @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
+    Format format = Format.TABLE;
+
+    @Mixin
+    Overrides overrides = new Overrides();
+
+    @Mixin
+    DrawOptions drawing = new DrawOptions();
+
+    @Override
+    int run(Session session) {
+        if (last != null && last < 1) {
+            throw new Usage("--last: " + last + " is not at least 1");
+        }
+        overrides.apply(session);
+        Settings settings = session.shop().settings();
+        int draws = drawing.draws(settings);
+        long seed = drawing.seed(settings);
+        session.shop().requireThere();
+        List<HeldLot> lots;
+        try (Ledger ledger = session.shop().read();
+                ProgressLine progress = new ProgressLine(session.surroundings())) {
+            LocalDate today = asOf == null ? session.today() : asOf;
+            History now = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
+            Hindsight hindsight = new Hindsight(now, today, settings, ledger.all(Bid.class));
+            lots = hindsight.lots(
+                    day -> ledger.history(AsOf.endOf(day), Ledger.Detail.FULL),
+                    last == null ? Integer.MAX_VALUE : last,
+                    draws,
+                    seed,
+                    (done, of) -> progress.step("lot " + done + " of " + of, (double) done / of));
+        }
+        HindsightVerdict verdict = HindsightVerdict.of(lots);
+        if (format == Format.JSON) {
+            session.json(HindsightReport.json(lots, verdict));
+        } else {
+            Table table = HindsightReport.table(lots, verdict);
+            session.print(table, format);
+        }
+        return Status.DONE;
+    }
+}

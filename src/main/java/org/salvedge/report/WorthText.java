@@ -1,0 +1,241 @@
+package org.salvedge.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.salvedge.shop.Money;
+import org.salvedge.worth.Appraisal;
+import org.salvedge.worth.LineWorth;
+import org.salvedge.worth.Predictive;
+
+/** The answer to a buyer for a terminal: the answer, what carries it, what could sink it, what would change it, what it rests on. */
+public final class WorthText {
+    private static final int MOST_GROUPS = 10;
+    private static final int CELLS = 46;
+    private static final double TAIL = 0.005;
+    private static final double[] CONFIDENCES = {0.5, 0.75, 0.8, 0.9, 0.95};
+    private static final int MINUTES_AN_HOUR = 60;
+
+    private final Appraisal a;
+    private final Screen screen;
+    private final List<String> lines = new ArrayList<>();
+
+    private WorthText(Appraisal a, Screen screen) {
+        this.a = a;
+        this.screen = screen;
+    }
+
+    /**
+     * Lines for the screen, of which none holds what a terminal would obey.
+     *
+     * @param from where the list was read from, in words
+     */
+    public static List<String> of(Appraisal a, String from, Screen screen) {
+        WorthText text = new WorthText(a, screen);
+        text.head(from);
+        text.answer();
+        text.shape();
+        text.carries();
+        text.sinks();
+        text.changes();
+        text.rests();
+        return text.lines;
+    }
+
+    private void say(String line) {
+        lines.add(Visible.text(line, screen));
+    }
+
+    /** Text of any length, broken between words. */
+    private void paragraph(String text) {
+        lines.addAll(Paragraph.lines("  ", Visible.text(text, screen), screen.width()));
+    }
+
+    private void head(String from) {
+        long families = a.worth().lines().stream()
+                .map(LineWorth::family)
+                .filter(f -> !f.isEmpty())
+                .distinct()
+                .count();
+        int before = a.grounds().lotsOfSupplier();
+        String seller = a.question().supplier() == null
+                ? ""
+                : ", from " + a.question().supplier() + " (" + count(before, "lot") + " before)";
+        lines.addAll(Paragraph.lines(
+                "",
+                Visible.text(
+                        count(a.worth().sets(), "set") + ", " + families + (families == 1 ? " family" : " families")
+                                + seller + ", " + from,
+                        screen),
+                screen.width()));
+        say("");
+    }
+
+    private void answer() {
+        Predictive r = a.worth().recovery();
+        Predictive m = a.worth().minutes();
+        String promise = a.targetReturn() == 0
+                ? "to make money "
+                : "to make " + Digits.upTo(BigDecimal.valueOf(a.targetReturn() * 100), 1) + " % on the outlay ";
+        figure("Bid up to", down(a.highestBid()), promise + Odds.words(a.confidence()));
+        figure("Break-even bid", down(a.breakEven()), "profit 0 on average");
+        figure(
+                "It should bring",
+                whole(r.mean()),
+                "80 % between " + whole(r.quantile(0.1)) + " and " + whole(r.quantile(0.9))
+                        + ", before you pay for it");
+        figure(
+                "Bench time",
+                whole(m.mean() / MINUTES_AN_HOUR) + " h",
+                "80 % between " + whole(m.quantile(0.1) / MINUTES_AN_HOUR) + " and "
+                        + whole(m.quantile(0.9) / MINUTES_AN_HOUR));
+        Appraisal.AtPrice at = a.atPrice();
+        if (at != null) {
+            figure(
+                    "Profit at " + Digits.grouped(at.price().amount(), 0),
+                    signed(at.profitMean()),
+                    "80 % between " + whole(at.p10()) + " and " + whole(at.p90()) + "; loss "
+                            + (at.pLoss() < 0.01 ? "< 0.01" : String.format(Locale.ROOT, "%.2f", at.pLoss()))
+                            + "; outlay " + Digits.grouped(at.outlay().amount(), 0));
+        }
+        say("");
+    }
+
+    private void figure(String name, String value, String meaning) {
+        String line = String.format(Locale.ROOT, "  %-18s %9s   %s", name, value, meaning);
+        lines.addAll(Paragraph.lines(line, screen.width(), 34));
+    }
+
+    private void shape() {
+        Predictive r = a.worth().recovery();
+        double low = r.quantile(TAIL);
+        double high = r.quantile(1 - TAIL);
+        if (!(high > low)) {
+            return;
+        }
+        double[] share = new double[CELLS];
+        for (int i = 0; i < CELLS; i++) {
+            share[i] = r.below(low + (high - low) * (i + 1) / CELLS) - r.below(low + (high - low) * i / CELLS);
+        }
+        say("  " + whole(low) + " |" + Shapes.spark(share, screen) + "| " + whole(high));
+        say("");
+    }
+
+    /** Sets of one family, or of one model where the family is not known, with one claim. */
+    private static final class Group {
+        private int sets;
+        private double saved;
+        private double brings;
+        private int seen;
+    }
+
+    private void carries() {
+        Map<List<String>, Group> groups = new LinkedHashMap<>();
+        for (int i = 0; i < a.worth().lines().size(); i++) {
+            LineWorth l = a.worth().lines().get(i);
+            boolean certain = a.grounds().lines().get(i).certain();
+            String name = certain ? l.family() : (l.model().isEmpty() ? "no model" : l.model()) + " (not seen before)";
+            Group g = groups.computeIfAbsent(List.of(name, l.claimed()), k -> new Group());
+            g.sets += l.sets();
+            g.saved += l.pSaved() * l.sets();
+            g.brings += l.recoveryMean();
+            g.seen = a.grounds().lines().get(i).seen();
+        }
+        Table.Builder table = Table.of(
+                Column.of("set", "What carries it", Kind.KEY),
+                Column.of("sets", "sets", Kind.COUNT),
+                Column.of("saved", "saved", Kind.RATIO),
+                Column.of("brings", "brings", Kind.MINUTES),
+                Column.of("each", "each", Kind.MINUTES),
+                Column.of("seen", "on record", Kind.COUNT));
+        List<Map.Entry<List<String>, Group>> ordered = groups.entrySet().stream()
+                .sorted(Comparator.comparingDouble(e -> -e.getValue().brings))
+                .toList();
+        Group rest = new Group();
+        int others = 0;
+        for (int i = 0; i < ordered.size(); i++) {
+            Group g = ordered.get(i).getValue();
+            if (i < MOST_GROUPS || ordered.size() == MOST_GROUPS + 1) {
+                List<String> key = ordered.get(i).getKey();
+                row(table, key.get(0) + ", " + key.get(1).replace('_', ' '), g, g.seen);
+            } else {
+                others++;
+                rest.sets += g.sets;
+                rest.saved += g.saved;
+                rest.brings += g.brings;
+            }
+        }
+        if (others > 0) {
+            row(table, others + " other kinds", rest, null);
+        }
+        lines.addAll(new TablePrinter(screen, null).print(table.build()).lines().toList());
+    }
+
+    private static void row(
+            Table.Builder table, String name, Group g, @org.jspecify.annotations.Nullable Integer seen) {
+        table.row(name, g.sets, g.saved / g.sets, g.brings, g.brings / g.sets, seen);
+    }
+
+    private void sinks() {
+        if (!a.grounds().doubts().isEmpty()) {
+            say("What could sink it");
+            a.grounds().doubts().forEach(this::paragraph);
+        }
+        if (!a.grounds().assumed().isEmpty()) {
+            say("Assumed, as the record says little");
+            a.grounds().assumed().forEach(t -> paragraph("assumed: " + t));
+        }
+    }
+
+    private void changes() {
+        say("What would change it");
+        StringBuilder odds = new StringBuilder("  to make money   ");
+        StringBuilder bids = new StringBuilder("  bid up to       ");
+        for (double confidence : CONFIDENCES) {
+            odds.append(String.format(
+                    Locale.ROOT,
+                    "%10s",
+                    Odds.words(confidence).replace("times ", "").replace("time ", "")));
+            bids.append(String.format(Locale.ROOT, "%10s", down(a.highestBid(confidence))));
+        }
+        say(odds.toString());
+        say(bids.toString());
+        double perUnit = a.worth().minutes().mean() / MINUTES_AN_HOUR;
+        paragraph("Each 1 more for an hour at the bench (--labour) takes " + whole(perUnit) + " off what it brings.");
+    }
+
+    private void rests() {
+        String latest =
+                a.grounds().latest() == null ? "" : " up to " + a.grounds().latest();
+        paragraph0("Rests on " + count(a.worth().historyLots(), "lot") + ", "
+                + count(a.worth().historySets(), "set") + latest + ". Whether such answers held: `hindsight`.");
+    }
+
+    private void paragraph0(String text) {
+        lines.addAll(Paragraph.lines("", Visible.text(text, screen), screen.width()));
+    }
+
+    private static String count(int n, String what) {
+        return Digits.grouped(n) + " " + what + (n == 1 ? "" : "s");
+    }
+
+    private static String whole(double amount) {
+        return Digits.grouped(amount, 0);
+    }
+
+    private static String signed(double amount) {
+        return (amount > 0 ? "+" : "") + whole(amount);
+    }
+
+    /** A price rounded down to whole units, never above what may be paid. */
+    private static String down(Optional<Money> price) {
+        return price.map(p -> Digits.grouped(p.amount().setScale(0, RoundingMode.DOWN), 0))
+                .orElse("none");
+    }
+}
