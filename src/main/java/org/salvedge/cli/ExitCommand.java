@@ -19,7 +19,10 @@ import org.salvedge.stats.LargestRemainder;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Sets leave the shop. Several may go for one sum: every amount is then shared alike, by largest remainder. */
+/**
+ * Sets leave the shop. Several may go for one sum: every amount is then shared alike, by largest remainder. Each way to leave
+ * offers those of the options below that it has, in its own words, and sets them here.
+ */
 abstract class ExitCommand extends Recording {
     @Parameters(
             arity = "1..*",
@@ -31,44 +34,32 @@ abstract class ExitCommand extends Recording {
     @Nullable
     LocalDate on;
 
+    @Nullable
+    Amount gross;
+
+    @Nullable
+    Amount fees;
+
+    @Nullable
+    Amount shipping;
+
+    @Nullable
+    Amount tax;
+
+    @Nullable
+    Quantity minutes;
+
+    /** No: only a part of the set brought money, the set itself stays. */
+    @Nullable
+    Boolean gone;
+
+    @Nullable
+    String channel;
+
+    @Nullable
+    Grade grade;
+
     abstract ExitKind kind();
-
-    abstract @Nullable Amount gross();
-
-    @Nullable
-    Amount fees() {
-        return null;
-    }
-
-    @Nullable
-    Amount shipping() {
-        return null;
-    }
-
-    @Nullable
-    Amount tax() {
-        return null;
-    }
-
-    @Nullable
-    Quantity minutes() {
-        return null;
-    }
-
-    @Nullable
-    Boolean gone() {
-        return null;
-    }
-
-    @Nullable
-    String channel() {
-        return null;
-    }
-
-    @Nullable
-    Grade grade() {
-        return null;
-    }
 
     @Override
     List<Put> record(Session session, Ledger ledger) {
@@ -79,27 +70,27 @@ abstract class ExitCommand extends Recording {
         Currency book = session.shop().settings().currency();
         LocalDate day = on == null ? session.today() : on;
         int n = sets.size();
-        List<@Nullable Money> gross = shares(gross(), book, "--gross", n);
-        List<@Nullable Money> fees = shares(fees(), book, "--fees", n);
-        List<@Nullable Money> shipping = shares(shipping(), book, "--shipping", n);
-        List<@Nullable Money> tax = shares(tax(), book, "--tax", n);
-        List<@Nullable Quantity> minutes = shares(minutes(), n);
+        List<@Nullable Money> grossShares = shares(gross, book, "--gross", n);
+        List<@Nullable Money> feesShares = shares(fees, book, "--fees", n);
+        List<@Nullable Money> shippingShares = shares(shipping, book, "--shipping", n);
+        List<@Nullable Money> taxShares = shares(tax, book, "--tax", n);
+        List<@Nullable Quantity> minutesShares = shares(minutes, n);
         List<Exit> exits = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            Money takings = gross.get(i);
+            Money takings = grossShares.get(i);
             exits.add(new Exit(
                     sets.get(i),
                     day,
                     nextSeq(ledger, sets.get(i), day),
                     kind(),
-                    gone(),
+                    gone,
                     takings == null ? Money.zero(book) : takings,
-                    fees.get(i),
-                    shipping.get(i),
-                    tax.get(i),
-                    minutes.get(i),
-                    channel(),
-                    grade(),
+                    feesShares.get(i),
+                    shippingShares.get(i),
+                    taxShares.get(i),
+                    minutesShares.get(i),
+                    channel,
+                    grade,
                     null,
                     null));
         }

@@ -1,6 +1,5 @@
 package org.salvedge.cli;
 
-import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import picocli.CommandLine.Option;
 
@@ -8,17 +7,12 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(description = "Record that a set was lost: stolen, dropped, not to be found.")
 final class LostCommand extends ExitCommand {
     @Option(names = "--gross", paramLabel = "AMOUNT", description = "What an insurer paid for it (default: 0).")
-    @Nullable
-    Amount gross;
+    void gross(Amount gross) {
+        this.gross = gross;
+    }
 
     @Override
     ExitKind kind() {
         return ExitKind.LOST;
-    }
-
-    @Override
-    @Nullable
-    Amount gross() {
-        return gross;
     }
 }

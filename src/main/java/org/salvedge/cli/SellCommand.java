@@ -36,35 +36,42 @@ final class SellCommand extends ExitCommand {
             required = true,
             paramLabel = "AMOUNT",
             description = "Takings, without tax that is passed on.")
-    @Nullable
-    Amount gross;
+    void gross(Amount gross) {
+        this.gross = gross;
+    }
 
     @Option(names = "--fees", paramLabel = "AMOUNT", description = "Marketplace and card fees.")
-    @Nullable
-    Amount fees;
+    void fees(Amount fees) {
+        this.fees = fees;
+    }
 
     @Option(names = "--shipping", paramLabel = "AMOUNT", description = "Outbound, paid by the shop.")
-    @Nullable
-    Amount shipping;
+    void shipping(Amount shipping) {
+        this.shipping = shipping;
+    }
 
     @Option(
             names = "--tax",
             paramLabel = "AMOUNT",
             description = "Tax that stays a cost of the shop, as on the margin.")
-    @Nullable
-    Amount tax;
+    void tax(Amount tax) {
+        this.tax = tax;
+    }
 
     @Option(names = "--minutes", paramLabel = "N", description = "Minutes spent on packing or listing.")
-    @Nullable
-    Quantity minutes;
+    void minutes(Quantity minutes) {
+        this.minutes = minutes;
+    }
 
     @Option(names = "--channel", paramLabel = "NAME", description = "Where it was sold.")
-    @Nullable
-    String channel;
+    void channel(String channel) {
+        this.channel = channel;
+    }
 
     @Option(names = "--grade", paramLabel = "A|B|C", description = "Grade it was sold at.")
-    @Nullable
-    Grade grade;
+    void grade(Grade grade) {
+        this.grade = grade;
+    }
 
     @Option(names = "--disclosed", description = "The buyer was told of the workaround.")
     boolean disclosed;
@@ -239,47 +246,5 @@ final class SellCommand extends ExitCommand {
     @Override
     ExitKind kind() {
         return ExitKind.SOLD;
-    }
-
-    @Override
-    @Nullable
-    Amount gross() {
-        return gross;
-    }
-
-    @Override
-    @Nullable
-    Amount fees() {
-        return fees;
-    }
-
-    @Override
-    @Nullable
-    Amount shipping() {
-        return shipping;
-    }
-
-    @Override
-    @Nullable
-    Amount tax() {
-        return tax;
-    }
-
-    @Override
-    @Nullable
-    Quantity minutes() {
-        return minutes;
-    }
-
-    @Override
-    @Nullable
-    String channel() {
-        return channel;
-    }
-
-    @Override
-    @Nullable
-    Grade grade() {
-        return grade;
     }
 }

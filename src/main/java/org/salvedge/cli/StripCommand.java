@@ -1,6 +1,5 @@
 package org.salvedge.cli;
 
-import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.Quantity;
 import picocli.CommandLine.Option;
@@ -10,81 +9,46 @@ import picocli.CommandLine.Option;
         description = "Record that a set was stripped and sold as parts, or that a part of it brought money.")
 final class StripCommand extends ExitCommand {
     @Option(names = "--gross", required = true, paramLabel = "AMOUNT", description = "Takings for its parts.")
-    @Nullable
-    Amount gross;
+    void gross(Amount gross) {
+        this.gross = gross;
+    }
 
     @Option(names = "--fees", paramLabel = "AMOUNT", description = "Marketplace and card fees.")
-    @Nullable
-    Amount fees;
+    void fees(Amount fees) {
+        this.fees = fees;
+    }
 
     @Option(names = "--shipping", paramLabel = "AMOUNT", description = "Outbound, paid by the shop.")
-    @Nullable
-    Amount shipping;
+    void shipping(Amount shipping) {
+        this.shipping = shipping;
+    }
 
     @Option(names = "--tax", paramLabel = "AMOUNT", description = "Tax that stays a cost of the shop.")
-    @Nullable
-    Amount tax;
+    void tax(Amount tax) {
+        this.tax = tax;
+    }
 
     @Option(names = "--minutes", paramLabel = "N", description = "Minutes spent on stripping, packing or listing.")
-    @Nullable
-    Quantity minutes;
+    void minutes(Quantity minutes) {
+        this.minutes = minutes;
+    }
 
     @Option(names = "--channel", paramLabel = "NAME", description = "Where the parts were sold.")
-    @Nullable
-    String channel;
+    void channel(String channel) {
+        this.channel = channel;
+    }
 
     @Option(
             names = "--gone",
             paramLabel = "yes|no",
             arity = "1",
             description = "no: takings for a part of it, the set itself stays (default: yes).")
-    @Nullable
-    Boolean gone;
+    void gone(Boolean gone) {
+        this.gone = Boolean.FALSE.equals(gone) ? gone : null;
+    }
 
     @Override
     ExitKind kind() {
         return ExitKind.STRIPPED;
-    }
-
-    @Override
-    @Nullable
-    Amount gross() {
-        return gross;
-    }
-
-    @Override
-    @Nullable
-    Amount fees() {
-        return fees;
-    }
-
-    @Override
-    @Nullable
-    Amount shipping() {
-        return shipping;
-    }
-
-    @Override
-    @Nullable
-    Amount tax() {
-        return tax;
-    }
-
-    @Override
-    @Nullable
-    Quantity minutes() {
-        return minutes;
-    }
-
-    @Override
-    @Nullable
-    String channel() {
-        return channel;
-    }
-
-    @Override
-    @Nullable
-    Boolean gone() {
-        return Boolean.FALSE.equals(gone) ? gone : null;
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * <p>A reader that has no need of a column leaves it at -1, which then takes no room. Rows of one set keep the order in which they
  * were added; {@link Timeline} puts them in order of time.
  */
-public final class History {
+public final class History extends HistoryDictionaries {
     /** Flag of a set: it arrived. */
     public static final int ARRIVED = 1;
     /** Flag of a set: stand, remote or another part is missing. */
@@ -22,7 +22,6 @@ public final class History {
     private static final ExitKind[] EXIT_KINDS = ExitKind.values();
 
     private final Currency currency;
-    private final HistoryNames names;
     private final List<String> labels;
 
     private final LotColumns lots;
@@ -35,8 +34,8 @@ public final class History {
     private final int[] comebackStart;
 
     History(HistoryBuilder b) {
+        super(b.names);
         currency = b.currency;
-        names = b.names;
         labels = b.labels;
         lots = b.lots;
         sets = b.sets;
@@ -59,56 +58,6 @@ public final class History {
     /** The book currency. */
     public Currency currency() {
         return currency;
-    }
-
-    /** Dictionary of lots' names, by row. Not to be added to. */
-    public Names lotNames() {
-        return names.lotNames;
-    }
-
-    /** Dictionary of suppliers. Not to be added to. */
-    public Names suppliers() {
-        return names.suppliers;
-    }
-
-    /** Dictionary of model families. Not to be added to. */
-    public Names families() {
-        return names.families;
-    }
-
-    /** Dictionary of makers, listed ones too. Not to be added to. */
-    public Names makers() {
-        return names.makers;
-    }
-
-    /** Dictionary of model numbers, listed ones too. Not to be added to. */
-    public Names models() {
-        return names.models;
-    }
-
-    /** Dictionary of claim codes. Not to be added to. */
-    public Names claims() {
-        return names.claims;
-    }
-
-    /** Dictionary of fault codes. Not to be added to. */
-    public Names faults() {
-        return names.faults;
-    }
-
-    /** Dictionary of fix codes. Not to be added to. */
-    public Names fixes() {
-        return names.fixes;
-    }
-
-    /** Dictionary of technicians. Not to be added to. */
-    public Names technicians() {
-        return names.technicians;
-    }
-
-    /** Dictionary of sales channels. Not to be added to. */
-    public Names channels() {
-        return names.channels;
     }
 
     public int lots() {

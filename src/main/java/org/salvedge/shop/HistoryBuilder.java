@@ -10,9 +10,8 @@ import java.util.List;
  * that no set has are dropped when built. Attempts, exits and comebacks touch nothing that lots and sets touch, so that two
  * threads may fill the two halves, if they share no dictionary.
  */
-public final class HistoryBuilder {
+public final class HistoryBuilder extends HistoryDictionaries {
     final Currency currency;
-    final HistoryNames names = new HistoryNames();
     List<String> labels = new ArrayList<>();
     final LotColumns lots = new LotColumns();
     SetColumns sets = new SetColumns();
@@ -21,47 +20,8 @@ public final class HistoryBuilder {
     final ComebackColumns comebacks = new ComebackColumns();
 
     HistoryBuilder(Currency currency) {
+        super(new HistoryNames());
         this.currency = currency;
-    }
-
-    public Names lotNames() {
-        return names.lotNames;
-    }
-
-    public Names suppliers() {
-        return names.suppliers;
-    }
-
-    public Names families() {
-        return names.families;
-    }
-
-    public Names makers() {
-        return names.makers;
-    }
-
-    public Names models() {
-        return names.models;
-    }
-
-    public Names claims() {
-        return names.claims;
-    }
-
-    public Names faults() {
-        return names.faults;
-    }
-
-    public Names fixes() {
-        return names.fixes;
-    }
-
-    public Names technicians() {
-        return names.technicians;
-    }
-
-    public Names channels() {
-        return names.channels;
     }
 
     /** Row of a set by its id; -1 where no set has it. */
