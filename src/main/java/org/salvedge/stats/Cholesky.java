@@ -51,6 +51,11 @@ public final class Cholesky {
         return s0 + s1 + s2 + s3;
     }
 
+    /** The factor, lower triangle by rows: the matrix that was given. */
+    public double[][] factor() {
+        return l;
+    }
+
     public int size() {
         return l.length;
     }

@@ -4,58 +4,60 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
- * Where a level that is observed once a period is going: a trend whose slope drifts and may once have broken, plus a swing about
- * it that dies away. How much of each there is, and when the slope broke, is left open: every combination is followed, and
- * counts by how well it foretold the series.
+ * Where a level that is observed once a month is going: a trend whose slope drifts and may once have broken, plus the season of
+ * the year, plus a swing that dies away. How much of each there is, and when the slope broke, is left open:
+ * every combination is followed, and counts by how well it foretold the series.
  *
  * <p>Sources: Harvey, "Forecasting, Structural Time Series Models and the Kalman Filter" (1989), sections 2.3 and 3.2; Hoeting,
  * Madigan, Raftery and Volinsky, "Bayesian model averaging", Statistical Science 14 (1999) 382-417.
  */
 public final class TrendMixture {
-    private static final double[] PERSISTENCE = {0.75, 0.92};
-    private static final double[] SWING = {0.006, 0.018, 0.035};
-    private static final double[] DRIFT = {0.0003, 0.002, 0.005};
-    private static final double[] NOISE = {0.008, 0.025};
-    private static final double[] DRIFT_PRIOR = {0.45, 0.35, 0.2};
-    private static final double SLOPE_SD = 0.012;
-    private static final double BREAK_SD = 0.03;
-    private static final double BREAK_CHANCE = 0.35;
-    private static final double START_SD = 1;
-    private static final int NEGLIGIBLE = 14;
+    private static final int STATES = 5; // level, slope, swing, season, season a quarter turn on
+    private static final double[] DAMPING = {0.75, 0.93};
+    private static final double[] SHOCK = {0.004, 0.01, 0.018};
+    /** Standard deviation of a season's height. */
+    private static final double[] SEASON = {0.02, 0.05};
 
-    /** One combination after the last period: level, slope and swing with their covariance. */
-    private record Outlook(
-            double weight, double[] mean, double[][] covariance, double persistence, double swing, double drift) {}
+    private static final double[] SEASON_PRIOR = {0.5, 0.5};
+    private static final double COS = Math.cos(Math.PI / 6);
+    private static final double SIN = Math.sin(Math.PI / 6);
+    private static final double[] DRIFT = {0.0003, 0.002, 0.005};
+    private static final double[] DRIFT_PRIOR = {0.33, 0.4, 0.27};
+    private static final double[] NOISE = {0.008, 0.025};
+    private static final double SLOPE_SD = 0.015;
+    private static final double BREAK_SD = 0.03;
+    private static final double BREAK_CHANCE = 0.5;
+    private static final double START_SD = 1;
+    private static final double NEGLIGIBLE = 12;
+
+    /** One combination after the last month. */
+    private record Outlook(double weight, Filter state, double[][] factor) {}
 
     private final Outlook[] outlooks;
 
     /**
-     * @param level one a period, oldest first; NaN where none was observed
+     * @param level one a month, oldest first; NaN where none was observed
      * @param variance of the error of each
+     * @param usualSlope the slope a month that is expected of such a series beforehand
      */
-    public TrendMixture(double[] level, double[] variance) {
-        int n = level.length;
-        int breaks = Math.max(0, n - 2);
-        Outlook[] found = new Outlook[PERSISTENCE.length * SWING.length * DRIFT.length * NOISE.length * (breaks + 1)];
-        double[] log = new double[found.length];
+    public TrendMixture(double[] level, double[] variance, double usualSlope) {
+        int breaks = Math.max(0, level.length - 2);
+        int all = DAMPING.length * SHOCK.length * SEASON.length * DRIFT.length * NOISE.length * (breaks + 1);
+        Filter[] found = new Filter[all];
+        double[] log = new double[all];
         int count = 0;
-        for (double persistence : PERSISTENCE) {
-            for (double swing : SWING) {
-                for (int d = 0; d < DRIFT.length; d++) {
-                    for (double noise : NOISE) {
-                        for (int b = 0; b <= breaks; b++) {
-                            Filter f = new Filter(persistence, swing, DRIFT[d]);
-                            for (int t = 0; t < n; t++) {
-                                f.next(t > 0, b > 0 && t == b + 1);
-                                if (!Double.isNaN(level[t])) {
-                                    f.observe(level[t], variance[t] + noise * noise);
-                                }
+        for (double damping : DAMPING) {
+            for (double shock : SHOCK) {
+                for (int c = 0; c < SEASON.length; c++) {
+                    for (int d = 0; d < DRIFT.length; d++) {
+                        for (double noise : NOISE) {
+                            for (int b = 0; b <= breaks; b++) {
+                                Filter f = new Filter(damping, shock, SEASON[c], DRIFT[d], usualSlope);
+                                f.run(level, variance, noise, b == 0 ? -1 : b + 1);
+                                double broken = b > 0 ? BREAK_CHANCE / breaks : breaks == 0 ? 1 : 1 - BREAK_CHANCE;
+                                log[count] = f.logLikelihood + Math.log(broken * SEASON_PRIOR[c] * DRIFT_PRIOR[d]);
+                                found[count++] = f;
                             }
-                            double prior = DRIFT_PRIOR[d]
-                                    * (b == 0 ? breaks == 0 ? 1 : 1 - BREAK_CHANCE : BREAK_CHANCE / breaks);
-                            log[count] = f.logLikelihood + Math.log(prior);
-                            found[count] = new Outlook(0, f.m, f.p, persistence, swing, DRIFT[d]);
-                            count++;
                         }
                     }
                 }
@@ -66,88 +68,125 @@ public final class TrendMixture {
         for (double l : log) {
             total += l < highest - NEGLIGIBLE ? 0 : Math.exp(l - highest);
         }
-        Outlook[] kept = new Outlook[count];
+        Outlook[] kept = new Outlook[all];
         int k = 0;
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < all; i++) {
             if (log[i] >= highest - NEGLIGIBLE) {
-                Outlook o = found[i];
-                kept[k++] = new Outlook(
-                        Math.exp(log[i] - highest) / total, o.mean, o.covariance, o.persistence, o.swing, o.drift);
+                kept[k++] = new Outlook(Math.exp(log[i] - highest) / total, found[i], found[i].factor());
             }
         }
         outlooks = Arrays.copyOf(kept, k);
     }
 
     private static final class Filter {
-        private final double persistence;
-        private final double swingVariance;
-        private final double driftVariance;
-        private final double[] m = new double[3];
-        private final double[][] p = new double[3][3];
+        private final double damping;
+        private final double shock;
+        private final double drift;
+        private final double[] m = new double[STATES];
+        private final double[][] p = new double[STATES][STATES];
+        private final double[][] q = new double[STATES][STATES];
+        private final double[] h = new double[STATES];
         private double logLikelihood;
 
-        Filter(double persistence, double swing, double drift) {
-            this.persistence = persistence;
-            swingVariance = swing * swing;
-            driftVariance = drift * drift;
+        Filter(double damping, double shock, double season, double drift, double usualSlope) {
+            this.damping = damping;
+            this.shock = shock;
+            this.drift = drift;
+            m[1] = usualSlope;
             p[0][0] = START_SD * START_SD;
             p[1][1] = SLOPE_SD * SLOPE_SD;
-            p[2][2] = swingVariance / (1 - persistence * persistence);
+            p[2][2] = shock * shock / (1 - damping * damping);
+            p[3][3] = season * season;
+            p[4][4] = season * season;
         }
 
-        void next(boolean move, boolean broken) {
-            if (!move) {
-                return;
+        void run(double[] level, double[] variance, double noise, int brokenAt) {
+            for (int t = 0; t < level.length; t++) {
+                if (t > 0) {
+                    next(t == brokenAt);
+                }
+                if (!Double.isNaN(level[t])) {
+                    observe(level[t], variance[t] + noise * noise);
+                }
             }
-            m[0] += m[1];
-            m[2] *= persistence;
-            double p00 = p[0][0] + 2 * p[0][1] + p[1][1];
-            double p01 = p[0][1] + p[1][1];
-            double p02 = persistence * (p[0][2] + p[1][2]);
-            double p12 = persistence * p[1][2];
-            p[0][0] = p00;
-            p[0][1] = p01;
-            p[0][2] = p02;
-            p[1][1] += driftVariance + (broken ? BREAK_SD * BREAK_SD : 0);
-            p[1][2] = p12;
-            p[2][2] = persistence * persistence * p[2][2] + swingVariance;
         }
 
-        /** The upper triangle is kept. */
-        void observe(double y, double r) {
-            double h0 = p[0][0] + p[0][2];
-            double h1 = p[0][1] + p[1][2];
-            double h2 = p[0][2] + p[2][2];
-            double s = h0 + h2 + r;
-            double e = y - m[0] - m[2];
+        private void next(boolean broken) {
+            m[0] += m[1];
+            m[2] *= damping;
+            double turned = COS * m[3] + SIN * m[4];
+            m[4] = COS * m[4] - SIN * m[3];
+            m[3] = turned;
+            for (int i = 0; i < STATES; i++) { // rows by the transition
+                double[] pi = p[i];
+                double[] qi = q[i];
+                qi[0] = pi[0] + pi[1];
+                qi[1] = pi[1];
+                qi[2] = damping * pi[2];
+                qi[3] = COS * pi[3] + SIN * pi[4];
+                qi[4] = COS * pi[4] - SIN * pi[3];
+            }
+            for (int j = 0; j < STATES; j++) { // columns
+                p[0][j] = q[0][j] + q[1][j];
+                p[1][j] = q[1][j];
+                p[2][j] = damping * q[2][j];
+                p[3][j] = COS * q[3][j] + SIN * q[4][j];
+                p[4][j] = COS * q[4][j] - SIN * q[3][j];
+            }
+            p[1][1] += drift * drift + (broken ? BREAK_SD * BREAK_SD : 0);
+            p[2][2] += shock * shock;
+        }
+
+        private void observe(double y, double r) {
+            for (int i = 0; i < STATES; i++) {
+                h[i] = p[i][0] + p[i][2] + p[i][3];
+            }
+            double s = h[0] + h[2] + h[3] + r;
+            double e = y - m[0] - m[2] - m[3];
             logLikelihood -= 0.5 * (Math.log(2 * Math.PI * s) + e * e / s);
-            m[0] += h0 / s * e;
-            m[1] += h1 / s * e;
-            m[2] += h2 / s * e;
-            p[0][0] -= h0 * h0 / s;
-            p[0][1] -= h0 * h1 / s;
-            p[0][2] -= h0 * h2 / s;
-            p[1][1] -= h1 * h1 / s;
-            p[1][2] -= h1 * h2 / s;
-            p[2][2] -= h2 * h2 / s;
+            for (int i = 0; i < STATES; i++) {
+                m[i] += h[i] / s * e;
+            }
+            for (int i = 0; i < STATES; i++) {
+                for (int j = 0; j < STATES; j++) {
+                    p[i][j] -= h[i] * h[j] / s;
+                }
+            }
+        }
+
+        double[][] factor() {
+            double[][] a = new double[STATES][];
+            for (int i = 0; i < STATES; i++) {
+                a[i] = Arrays.copyOf(p[i], i + 1);
+                a[i][i] += 1e-10;
+            }
+            return Cholesky.inPlace(a).factor();
+        }
+
+        double level(double[] state, double months) {
+            double angle = Math.PI / 6 * months;
+            return state[0]
+                    + state[1] * months
+                    + Math.pow(damping, Math.max(0, months)) * state[2]
+                    + Math.cos(angle) * state[3]
+                    + Math.sin(angle) * state[4];
         }
     }
 
-    /** Expected level so many periods after the last one. */
-    public double mean(double periods) {
+    /** Expected level so many months after the last one. */
+    public double mean(double months) {
         double sum = 0;
         for (Outlook o : outlooks) {
-            sum += o.weight
-                    * (o.mean[0] + o.mean[1] * periods + o.mean[2] * Math.pow(o.persistence, Math.max(0, periods)));
+            sum += o.weight * o.state.level(o.state.m, months);
         }
         return sum;
     }
 
-    /** Expected slope at the last period. */
+    /** Expected slope at the last month, the swing left out. */
     public double slope() {
         double sum = 0;
         for (Outlook o : outlooks) {
-            sum += o.weight * o.mean[1];
+            sum += o.weight * o.state.m[1];
         }
         return sum;
     }
@@ -155,36 +194,34 @@ public final class TrendMixture {
     /**
      * Levels at several times to come, drawn from what is known; one path, so that they move together.
      *
-     * @param periods after the last observed one
+     * @param months after the last observed one
      */
-    public double[] draw(double[] periods, SplittableRandom random) {
+    public double[] draw(double[] months, SplittableRandom random) {
         double u = random.nextDouble();
         int i = 0;
         while (i < outlooks.length - 1 && u > outlooks[i].weight) {
             u -= outlooks[i].weight;
             i++;
         }
-        Outlook o = outlooks[i];
-        double[][] c = o.covariance;
-        double a = Math.sqrt(Math.max(1e-12, c[0][0]));
-        double b = c[0][1] / a;
-        double d = Math.sqrt(Math.max(1e-12, c[1][1] - b * b));
-        double e = c[0][2] / a;
-        double f = (c[1][2] - b * e) / d;
-        double g = Math.sqrt(Math.max(0, c[2][2] - e * e - f * f));
-        double z0 = random.nextGaussian();
-        double z1 = random.nextGaussian();
-        double level = o.mean[0] + a * z0;
-        double slope = o.mean[1] + b * z0 + d * z1;
-        double swing = o.mean[2] + e * z0 + f * z1 + g * random.nextGaussian();
-        double bend = random.nextGaussian() * o.drift / Math.sqrt(3);
-        double turn = random.nextGaussian() * o.swing;
-        double[] out = new double[periods.length];
+        Filter f = outlooks[i].state;
+        double[][] l = outlooks[i].factor;
+        double[] z = new double[STATES];
+        double[] state = new double[STATES];
+        for (int a = 0; a < STATES; a++) {
+            z[a] = random.nextGaussian();
+            state[a] = f.m[a];
+            for (int b = 0; b <= a; b++) {
+                state[a] += l[a][b] * z[b];
+            }
+        }
+        double bend = random.nextGaussian() * f.drift / Math.sqrt(3);
+        double turn = random.nextGaussian() * f.shock;
+        double[] out = new double[months.length];
         for (int k = 0; k < out.length; k++) {
-            double t = Math.max(0, periods[k]);
-            double kept = Math.pow(o.persistence, t);
-            double spread = Math.sqrt((1 - kept * kept) / (1 - o.persistence * o.persistence));
-            out[k] = level + slope * periods[k] + bend * Math.pow(t, 1.5) + swing * kept + turn * spread;
+            double t = Math.max(0, months[k]);
+            double kept = Math.pow(f.damping, t);
+            double spread = Math.sqrt((1 - kept * kept) / (1 - f.damping * f.damping));
+            out[k] = f.level(state, months[k]) + bend * Math.pow(t, 1.5) + turn * spread;
         }
         return out;
     }

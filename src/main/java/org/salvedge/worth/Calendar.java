@@ -13,13 +13,16 @@ import org.salvedge.stats.TrendMixture;
 final class Calendar {
     private static final double MIDDLE = 0.5;
     private static final int LONGEST = 60;
+    /** Prices of used sets fall, as a rule, a month. */
+    private static final double USUAL_SLOPE = -0.003;
+
     private static final double MONTH_SD = 0.2;
 
     private final int first;
     private final int months;
     private final double[] count;
     private double[] levels = new double[0];
-    private TrendMixture trend = new TrendMixture(new double[0], new double[0]);
+    private TrendMixture trend = new TrendMixture(new double[0], new double[0], USUAL_SLOPE);
 
     /** @param earliest month of the first observation, negative */
     Calendar(MixedPrior prior, double earliest) {
@@ -56,7 +59,8 @@ final class Calendar {
         while (from < n && Double.isNaN(level[from])) {
             from++;
         }
-        trend = new TrendMixture(Arrays.copyOfRange(level, from, n), Arrays.copyOfRange(variance, from, n));
+        trend = new TrendMixture(
+                Arrays.copyOfRange(level, from, n), Arrays.copyOfRange(variance, from, n), USUAL_SLOPE);
     }
 
     /** The level at a month of the past, as estimated. */

@@ -18,6 +18,8 @@ final class Families {
     private static final int LONGEST = 12;
     private static final double WORTH = 3;
     private static final int MOST_MODELS = 2500;
+    private static final double SAME_SIZE = 0.04;
+    private static final double NEW_WORTH = 4;
 
     /** A model number met before. */
     private record Known(String model, int maker, double logInches, int family, int sets) {}
@@ -114,7 +116,7 @@ final class Families {
         int longest = 1;
         for (Known k : known) {
             if (maker >= 0 && k.maker != maker
-                    || !Double.isNaN(logInches) && Math.abs(k.logInches - logInches) > 0.04) {
+                    || !Double.isNaN(logInches) && Math.abs(k.logInches - logInches) > SAME_SIZE) {
                 continue;
             }
             int l = shared(k.model, model);
@@ -166,6 +168,47 @@ final class Families {
         }
         int l = Math.min(LONGEST, shared(model, near.model));
         return new Guess(near.family, sure(l), "model never seen; begins like " + near.model);
+    }
+
+    /**
+     * Families of the sets of that maker and size so far, where these are known, with how often each came; the last entry, family
+     * -1, stands for one never seen.
+     */
+    Shares likely(int maker, double logInches) {
+        int[] count = new int[history.families().size()];
+        int all = 0;
+        for (Known k : known) {
+            if ((maker < 0 || k.maker == maker)
+                    && (Double.isNaN(logInches) || Math.abs(k.logInches - logInches) <= SAME_SIZE)) {
+                count[k.family] += k.sets;
+                all += k.sets;
+            }
+        }
+        int n = 0;
+        int[] family = new int[count.length + 1];
+        double[] cumulated = new double[count.length + 1];
+        double sum = 0;
+        for (int f = 0; f < count.length; f++) {
+            if (count[f] > 0) {
+                family[n] = f;
+                sum += count[f] / (all + NEW_WORTH);
+                cumulated[n++] = sum;
+            }
+        }
+        family[n] = -1;
+        cumulated[n++] = 1;
+        return new Shares(java.util.Arrays.copyOf(family, n), java.util.Arrays.copyOf(cumulated, n));
+    }
+
+    /** Families and their chances, cumulated. */
+    record Shares(int[] family, double[] cumulated) {
+        int pick(double u) {
+            int i = 0;
+            while (i < family.length - 1 && u >= cumulated[i]) {
+                i++;
+            }
+            return family[i];
+        }
     }
 
     /** The beginning by which strangers are told apart. */

@@ -110,6 +110,24 @@ final class FaultMix {
         return claimShare[claim][k];
     }
 
+    /** Shares by claim. */
+    double[][] shares() {
+        double[][] copy = new double[claimShare.length][];
+        for (int c = 0; c < copy.length; c++) {
+            copy[c] = claimShare[c].clone();
+        }
+        return copy;
+    }
+
+    /** A family's ratios as estimated. */
+    double[] ratios(int family) {
+        double[] out = new double[faults];
+        for (int k = 0; k < faults; k++) {
+            out[k] = k == broken ? 0 : ratio(family, k);
+        }
+        return out;
+    }
+
     /** Shares by claim drawn from their posterior. */
     double[][] drawShares(SplittableRandom random) {
         double[][] drawn = new double[claimAlpha.length][faults];

@@ -1,5 +1,7 @@
 package org.salvedge.worth;
 
+import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.salvedge.shop.ExitKind;
 
 /**
@@ -16,6 +18,10 @@ final class Handling {
     private final double[][] minutesVariance;
     private final double[][] parts;
     private final double[][] partsVariance;
+    /** Standard error of the mean over the mean. */
+    private final double[][] minutesError;
+
+    private final double[][] partsError;
     private final double[] familyMinutes;
     private final double[] familyParts;
     private final double[][] grades;
@@ -70,6 +76,8 @@ final class Handling {
         minutesVariance = new double[faults][2];
         parts = new double[faults][2];
         partsVariance = new double[faults][2];
+        minutesError = new double[faults][2];
+        partsError = new double[faults][2];
         for (int k = 0; k < faults; k++) {
             Assumed.AtBench a = Assumed.fault(r.codes.faults.get(k));
             boolean unseen = k == r.codes.unseen;
@@ -80,6 +88,8 @@ final class Handling {
                 double cost = unseen ? 0 : a.partsHours() * hourly * (o == 1 ? 1 : 0.5);
                 parts[k][o] = (spent[k][o] + WORTH * cost) / (n[k][o] + WORTH);
                 partsVariance[k][o] = variance(n[k][o], spent[k][o], spentSquares[k][o], 0.5 * cost * cost);
+                minutesError[k][o] = error(minutes[k][o], minutesVariance[k][o], n[k][o]);
+                partsError[k][o] = error(parts[k][o], partsVariance[k][o], n[k][o]);
             }
         }
         familyMinutes = new double[families];
@@ -97,6 +107,33 @@ final class Handling {
     private static double variance(double n, double sum, double squares, double before) {
         double own = n > 1 ? Math.max(0, squares - sum * sum / n) : 0;
         return (own + WORTH * before) / (Math.max(0, n - 1) + WORTH);
+    }
+
+    private static double error(double mean, double variance, double n) {
+        return mean <= 0 ? 0 : Math.min(0.5, Math.sqrt(variance / (n + WORTH)) / mean);
+    }
+
+    /** Factors on the mean minutes (0) and parts (1), by fault and saved, drawn from what is known of them. */
+    double[][][] draw(SplittableRandom random) {
+        double[][][] factor = new double[2][minutes.length][2];
+        for (int k = 0; k < minutes.length; k++) {
+            for (int o = 0; o < 2; o++) {
+                factor[0][k][o] = Math.max(0, 1 + minutesError[k][o] * random.nextGaussian());
+                factor[1][k][o] = Math.max(0, 1 + partsError[k][o] * random.nextGaussian());
+            }
+        }
+        return factor;
+    }
+
+    /** Factors of 1. */
+    double[][][] asEstimated() {
+        double[][][] factor = new double[2][minutes.length][2];
+        for (double[][] of : factor) {
+            for (double[] row : of) {
+                Arrays.fill(row, 1);
+            }
+        }
+        return factor;
     }
 
     private void familyRatios(Records r) {

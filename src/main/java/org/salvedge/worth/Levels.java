@@ -3,11 +3,12 @@ package org.salvedge.worth;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.salvedge.stats.ChangePoints;
+import org.salvedge.stats.Cholesky;
 import org.salvedge.stats.Gammas;
 import org.salvedge.stats.MixedModel;
 
 /**
- * What the sets of one lot share, in four respects: broken glass, success, price, and truth of the claims. A lot's level is its
+ * What the sets of one lot share, in five respects: broken glass, success, price, bench minutes and truth of the claims. A lot's level is its
  * supplier's, which may change from one lot to the next, plus the lot's own. How much is whose, and how often suppliers change, is
  * estimated from all lots.
  */
@@ -15,9 +16,12 @@ final class Levels {
     static final int DAMAGE = 0;
     static final int SUCCESS = 1;
     static final int PRICE = 2;
-    static final int TRUTH = 3;
-    static final int COUNT = 4;
+    static final int MINUTES = 3;
+    static final int TRUTH = 4;
+    static final int COUNT = 5;
 
+    private static final double CORRELATION_WORTH = 8;
+    private static final double MOST_CORRELATED = 0.85;
     private static final double[] SHARES = {0.03, 0.1, 0.2, 0.35, 0.5, 0.65, 0.8};
     private static final double[] HAZARDS = {0.005, 0.015, 0.03, 0.06, 0.12};
     private static final double[] HAZARD_PRIOR = {0.15, 0.25, 0.3, 0.2, 0.1};
@@ -29,18 +33,18 @@ final class Levels {
     private final int[][] lotsOf;
     private final double[] total;
     private final double[] freedom;
-    private final double[] share = {0.35, 0.35, 0.2, 0.5};
+    private final double[] share = {0.35, 0.35, 0.2, 0.35, 0.5};
     private double hazard = 0.03;
-    private final double[][] correlation = new double[3][3];
+    private final double[][] correlation = new double[COUNT][COUNT];
 
-    Levels(Records r, MixedModel damage, MixedModel success, MixedModel price, FaultMix mix) {
+    Levels(Records r, MixedModel damage, MixedModel success, PriceModel sales, Handling handling, FaultMix mix) {
         int lots = r.history.lots();
         raw = new double[lots][COUNT];
         error = new double[lots][COUNT];
         for (double[] e : error) {
             Arrays.fill(e, Double.POSITIVE_INFINITY);
         }
-        MixedModel[] models = {damage, success, price};
+        MixedModel[] models = {damage, success, sales.model()};
         total = new double[COUNT];
         freedom = new double[COUNT];
         for (int d = 0; d < models.length; d++) {
@@ -53,6 +57,8 @@ final class Levels {
                 }
             }
         }
+        addLooks(sales.looks(r, handling), sales.looksVariance(handling, 0));
+        minutes(r, handling);
         truth(r, mix);
         int suppliers = r.history.suppliers().size();
         int[] count = new int[suppliers];
@@ -76,6 +82,54 @@ final class Levels {
             chooseHazard();
         }
         correlate();
+    }
+
+    /** The looks that a lot's sets share are part of its price level. */
+    private void addLooks(double[][] looks, double setVariance) {
+        double excess = 0;
+        double weight = 0;
+        for (int lot = 0; lot < raw.length; lot++) {
+            double n = looks[lot][1];
+            if (n > 0 && error[lot][PRICE] < Double.POSITIVE_INFINITY) {
+                raw[lot][PRICE] += looks[lot][0];
+                error[lot][PRICE] += setVariance / n;
+                double w = n / (n + 20);
+                excess += w * (looks[lot][0] * looks[lot][0] - setVariance / n);
+                weight += w;
+            }
+        }
+        total[PRICE] += Math.max(0, excess) / (weight + 3);
+    }
+
+    /** Log of the bench minutes of a lot's sets over what their faults and families let expect. */
+    private void minutes(Records r, Handling handling) {
+        double[] spent = new double[raw.length];
+        double[] due = new double[raw.length];
+        double[] variance = new double[raw.length];
+        for (int s = 0; s < r.fault.length; s++) {
+            boolean saved = r.stays.result[s] == Stays.SAVED;
+            if (r.fault[s] >= 0 && (saved || r.stays.result[s] == Stays.NOT_SAVED)) {
+                int lot = r.lot(s);
+                spent[lot] += r.stays.bench[s];
+                due[lot] += handling.minutes(r.fault[s], r.family(s), saved);
+                variance[lot] += handling.minutesVariance(r.fault[s], saved);
+            }
+        }
+        double excess = 0;
+        double weight = 0;
+        for (int lot = 0; lot < raw.length; lot++) {
+            if (spent[lot] > 0 && due[lot] > 0) {
+                double e = variance[lot] / (due[lot] * due[lot]);
+                raw[lot][MINUTES] = Math.log(spent[lot] / due[lot]);
+                error[lot][MINUTES] = e;
+                double w = 1 / ((0.02 + e) * (0.02 + e));
+                excess += w * (raw[lot][MINUTES] * raw[lot][MINUTES] - e);
+                weight += w;
+            }
+        }
+        double prior = 4 / (0.03 * 0.03);
+        total[MINUTES] = Math.max(0.001, (excess + prior * 0.015) / (weight + prior));
+        freedom[MINUTES] = 4;
     }
 
     /** The power that tilts a lot's claims, less 1: one Newton step from the average seller. */
@@ -196,13 +250,13 @@ final class Levels {
         return track;
     }
 
-    /** Correlation of the lots' own levels, from products of what is left of two respects in one lot, whose errors have nothing in common. */
+    /** Correlation of the levels, from products of two respects of one lot, whose errors have nothing in common. */
     private void correlate() {
-        double[][] cross = new double[3][3];
-        double[][] weight = new double[3][3];
+        double[][] cross = new double[COUNT][COUNT];
+        double[][] weight = new double[COUNT][COUNT];
         for (int[] lots : lotsOf) {
             for (int lot : lots) {
-                for (int d = 0; d < 3; d++) {
+                for (int d = 0; d < COUNT; d++) {
                     for (int e = 0; e < d; e++) {
                         double scale = Math.sqrt(total[d] * total[e]);
                         double w = reliability(lot, d) * reliability(lot, e);
@@ -212,19 +266,12 @@ final class Levels {
                 }
             }
         }
-        double largest = 0;
-        for (int d = 0; d < 3; d++) {
+        for (int d = 0; d < COUNT; d++) {
             correlation[d][d] = 1;
             for (int e = 0; e < d; e++) {
                 double prior = d == SUCCESS && e == DAMAGE ? -0.2 : 0;
-                correlation[d][e] = (cross[d][e] + 8 * prior) / (weight[d][e] + 8);
-                largest = Math.max(largest, Math.abs(correlation[d][e]));
-            }
-        }
-        double shrink = largest > 0.6 ? 0.6 / largest : 1;
-        for (int d = 0; d < 3; d++) {
-            for (int e = 0; e < d; e++) {
-                correlation[d][e] *= shrink;
+                double r = (cross[d][e] + CORRELATION_WORTH * prior) / (weight[d][e] + CORRELATION_WORTH);
+                correlation[d][e] = Math.max(-MOST_CORRELATED, Math.min(MOST_CORRELATED, r));
                 correlation[e][d] = correlation[d][e];
             }
         }
@@ -261,25 +308,46 @@ final class Levels {
         return level;
     }
 
-    /** Lower triangle by which three standard normals become a lot's own levels of damage, success and price. */
+    /** Lower triangle by which standard normals become a lot's own levels. */
     double[][] lotFactor(double[] spread) {
-        double[] sd = new double[3];
-        for (int d = 0; d < 3; d++) {
+        double[] sd = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
             sd[d] = Math.sqrt(lotVariance(d)) * spread[d];
         }
-        double a = correlation[1][0];
-        double b = correlation[2][0];
-        double s = Math.sqrt(1 - a * a);
-        double c = (correlation[2][1] - a * b) / s;
-        return new double[][] {
-            {sd[0]},
-            {sd[1] * a, sd[1] * s},
-            {sd[2] * b, sd[2] * c, sd[2] * Math.sqrt(Math.max(0.01, 1 - b * b - c * c))}
-        };
+        return factor(sd);
     }
 
-    double lotTruthSd(double[] spread) {
-        return Math.sqrt(lotVariance(TRUTH)) * spread[TRUTH];
+    /** As {@link #lotFactor} for a lot of a supplier never seen, with the spreads as estimated. */
+    double[][] wholeFactor() {
+        double[] sd = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
+            sd[d] = Math.sqrt(total[d]);
+        }
+        return factor(sd);
+    }
+
+    /** Where the correlations contradict each other, they are drawn towards 0 until they do not. */
+    private double[][] factor(double[] sd) {
+        for (double keep = 1; ; keep *= 0.9) {
+            double[][] a = new double[COUNT][];
+            for (int d = 0; d < COUNT; d++) {
+                a[d] = new double[d + 1];
+                for (int e = 0; e <= d; e++) {
+                    a[d][e] = d == e ? 1.0 : keep * correlation[d][e];
+                }
+            }
+            try {
+                double[][] l = Cholesky.inPlace(a).factor();
+                for (int d = 0; d < COUNT; d++) {
+                    for (int e = 0; e <= d; e++) {
+                        l[d][e] *= sd[d];
+                    }
+                }
+                return l;
+            } catch (ArithmeticException notYet) {
+                continue;
+            }
+        }
     }
 
     int lotsOf(int supplier) {

@@ -16,18 +16,23 @@ final class Parts {
     final Takings takings;
     final Levels levels;
     final Families families;
+    final Asking asking;
+    /** Factor by which lots differ more than the parts say. */
+    final double widening;
 
     Parts(History history, int asOf, double hourly, Map<String, String> familyTable) {
         this.hourly = hourly;
         records = new Records(history, asOf, hourly / 60);
         mix = new FaultMix(records);
         damage = new DamageModel(records);
-        success = new SuccessModel(records);
         sales = PriceModel.ofSales(records, hourly);
+        success = new SuccessModel(records, sales, hourly);
         stripping = PriceModel.ofStripping(records, hourly, sales);
         handling = new Handling(records, hourly);
         takings = new Takings(records, hourly);
-        levels = new Levels(records, damage.model(), success.model(), sales.model(), mix);
+        levels = new Levels(records, damage.model(), success.model(), sales, handling, mix);
+        widening = new LotCheck(this).widening();
         families = new Families(records, familyTable);
+        asking = new Asking(this);
     }
 }

@@ -158,6 +158,40 @@ final class PriceModel {
         return Math.log(sum / shelves.length);
     }
 
+    /**
+     * How much better the grades of a lot's sets sold than their faults let expect, in log price: its mean by lot, and the number of
+     * sets it rests on. Sets of one lot may share their looks.
+     */
+    double[][] looks(Records r, Handling handling) {
+        double[][] looks = new double[r.history.lots()][2];
+        double[] expected = new double[r.codes.faults.size()];
+        for (int k = 0; k < expected.length; k++) {
+            for (int g = 0; g <= NO_GRADE; g++) {
+                expected[k] += handling.grade(k, g) * model.coefficient(firstManner + g);
+            }
+        }
+        for (int s = 0; s < r.fault.length; s++) {
+            if (taken(r, s, ExitKind.SOLD) && r.stays.result[s] == Stays.SAVED && r.fault[s] >= 0) {
+                double[] of = looks[r.lot(s)];
+                of[1]++;
+                of[0] += (model.coefficient(firstManner + manner(r, s)) - expected[r.fault[s]] - of[0]) / of[1];
+            }
+        }
+        return looks;
+    }
+
+    /** Variance of a set's grade about what its fault lets expect, in log price. */
+    double looksVariance(Handling handling, int k) {
+        double mean = 0;
+        double square = 0;
+        for (int g = 0; g <= NO_GRADE; g++) {
+            double b = model.coefficient(firstManner + g);
+            mean += handling.grade(k, g) * b;
+            square += handling.grade(k, g) * b * b;
+        }
+        return Math.max(0, square - mean * mean);
+    }
+
     static int manner(Records r, int s) {
         if (r.stays.result[s] != Stays.SAVED) {
             return AS_IS;
@@ -176,6 +210,25 @@ final class PriceModel {
                 + beta[size] * logInches
                 + (maker < 0 ? strangeMaker : beta[firstMaker + maker])
                 + (family < 0 ? stranger : beta[firstFamily + family]);
+    }
+
+    /** Log of what a set would have sold for on a day, grade A, as estimated. */
+    double expected(Records r, int s, int day) {
+        double month = Math.min(0, r.months(day));
+        return model.coefficient(intercept)
+                + model.coefficient(size) * r.logInches[s]
+                + model.coefficient(firstMaker + r.history.setMaker(s))
+                + model.coefficient(firstFamily + r.family(s))
+                + calendar.level(month);
+    }
+
+    /** The same for a kind of set, today; a family never seen counts as the average of its maker and size. */
+    double expected(Kind kind) {
+        return model.coefficient(intercept)
+                + model.coefficient(size) * kind.logInches()
+                + (kind.maker() < 0 ? 0 : model.coefficient(firstMaker + kind.maker()))
+                + (kind.family() < 0 || kind.stranger() >= 0 ? 0 : model.coefficient(firstFamily + kind.family()))
+                + calendar.level(0);
     }
 
     /** Log factor of a manner of sale: a grade's ordinal, {@link #NO_GRADE} or {@link #AS_IS}; of a fault, for stripping. */

@@ -1,8 +1,9 @@
 package org.salvedge.worth;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.salvedge.shop.ExitKind;
-import org.salvedge.stats.ChangePoints;
 
 /**
  * One possible state of the world: every estimate drawn from what is known of it, and what follows for each kind of set. Lots
@@ -17,10 +18,12 @@ final class Scenario {
     double missing;
 
     double aside;
+    /** Log of the supplier's minutes over the usual. */
+    double minutesLevel;
     /** Odds of broken glass by kind, at a lot's level of 0. */
     final double[] brokenOdds;
-    /** Faults by kind, cumulated, for whole glass. */
-    final double[][] cumulated;
+    /** Faults by truth of the lot's claims (low, middling, high), kind and fault, cumulated, for whole glass. */
+    final double[][][] cumulated;
     /** Odds of saving a set by kind and fault, at a lot's level of 0. */
     final double[][] savedOdds;
     /** Of a saved set: the part that follows the price level of the lot, and the costs that do not. */
@@ -35,15 +38,31 @@ final class Scenario {
     final double[][] lostVariance;
     final double[][] savedMinutes;
     final double[][] lostMinutes;
-    double[][] lotFactor = new double[0][];
+    /** Minutes at the bench alone: those that the lot's own level changes. */
+    final double[][] savedBench;
 
-    Scenario(Parts p, Kind[] kinds) {
+    final double[][] lostBench;
+    double[][] lotFactor = new double[0][];
+    /** Standard deviation of a lot's own truth. */
+    double truthSd = 1;
+
+    private Estimates e;
+    private final boolean drawRatios;
+
+    private final Strangers strangers;
+
+    Scenario(Parts p, Kind[] kinds, Strangers strangers, Estimates e, boolean drawRatios) {
+        this.strangers = strangers;
         this.p = p;
+        this.e = e;
+        this.drawRatios = drawRatios;
         this.kinds = kinds;
         faults = p.mix.faults;
         int n = kinds.length;
         brokenOdds = new double[n];
-        cumulated = new double[n][faults];
+        cumulated = new double[TRUTHS.length][n][faults];
+        savedBench = new double[n][faults];
+        lostBench = new double[n][faults];
         savedOdds = new double[n][faults];
         savedTakings = new double[n][faults];
         savedCosts = new double[n][faults];
@@ -55,110 +74,115 @@ final class Scenario {
         lostMinutes = new double[n][faults];
     }
 
-    /** Draws anew. */
-    void draw(int supplier, ChangePoints track, double monthsAhead, int strangers, SplittableRandom random) {
-        double[] spread = p.levels.drawSpread(random);
-        double[] level = p.levels.drawSupplier(track, spread, random);
-        lotFactor = p.levels.lotFactor(spread);
-        double power = 1 + level[Levels.TRUTH] + p.levels.lotTruthSd(spread) * random.nextGaussian();
-        power = Math.max(-0.5, Math.min(2.5, power));
-        double[] damage = normals(p.damage.model().size(), random);
-        p.damage.model().draw(damage);
-        double[] success = normals(p.success.model().size(), random);
-        p.success.model().draw(success);
-        double[] price = normals(p.sales.model().size(), random);
-        p.sales.model().draw(price);
-        double[] strip = normals(p.stripping.model().size(), random);
-        p.stripping.model().draw(strip);
-        double[] ahead = saleTimes(monthsAhead);
-        double market = logMean(p.sales.calendar().draw(ahead, random));
-        double middle = java.util.Arrays.stream(ahead).average().orElse(0);
-        double saleLevel = market + p.sales.calendar().shift(price) + level[Levels.PRICE];
-        double shelf = p.sales.shelf(price);
-        double stripLevel = p.stripping.follows(strip) * market + p.stripping.drift(strip) * middle;
-        double[] shape = p.takings.missingShape(supplier);
-        missing = org.salvedge.stats.Gammas.beta(shape[0], shape[1], random);
+    /** Works out what follows from the estimates; what is not known of a family, for whole or in part, is drawn. */
+    void fill(Estimates e, SplittableRandom random) {
+        this.e = e;
+        lotFactor = e.lotFactor();
+        double saleLevel = e.market() + e.level()[Levels.PRICE];
+        double stripLevel = p.stripping.follows(e.strip()) * e.market() + p.stripping.drift(e.strip()) * e.middle();
+        double shelf = p.sales.shelf(e.price());
+        missing = e.missing();
+        minutesLevel = e.level()[Levels.MINUTES];
         aside = p.takings.asideShare;
-        double[][] shares = p.mix.drawShares(random);
-        double[] chance = new double[strangers];
-        double[][] strange = new double[strangers][];
-        for (int i = 0; i < strangers; i++) {
-            chance[i] = random.nextDouble();
-            strange[i] = normals(6, random);
-        }
-        java.util.Map<Integer, double[]> ratios = new java.util.HashMap<>();
+        double[] chance = strangers.chances(random);
+        double[][] strange = strangers.effects(random);
+        double[][][] tilted = tilted();
+        Map<Integer, double[]> ratios = new HashMap<>();
         for (int i = 0; i < kinds.length; i++) {
             Kind kind = kinds[i];
-            boolean known = kind.family() >= 0 && (kind.stranger() < 0 || chance[kind.stranger()] < kind.sure());
-            int family = known ? kind.family() : -1;
+            int family = kind.mixture() >= 0
+                    ? strangers.mixtures()[kind.mixture()].pick(random.nextDouble())
+                    : kind.stranger() < 0 || chance[kind.stranger()] < kind.sure() ? kind.family() : -1;
             double[] z = kind.stranger() < 0 ? NO_STRANGER : strange[kind.stranger()];
-            int key = known ? family : -1 - kind.stranger();
+            int key = family >= 0 ? family : -1 - Math.max(0, kind.stranger());
             double[] ratio = ratios.get(key);
             if (ratio == null) {
-                ratio = p.mix.drawRatios(family, random);
+                ratio = drawRatios ? p.mix.drawRatios(family, random) : p.mix.ratios(family);
                 ratios.put(key, ratio);
             }
-            brokenOdds[i] = Math.exp(p.damage.logit(
-                            damage, kind.claim(), family, kind.logInches(), z[0] * Math.sqrt(p.damage.familyVariance()))
-                    + level[Levels.DAMAGE]);
-            mixFaults(i, kind.claim(), shares, ratio, power);
-            double base = p.sales.log(
-                            price,
-                            family,
-                            kind.maker(),
-                            kind.logInches(),
-                            z[1] * Math.sqrt(p.sales.familyVariance()),
-                            z[2] * Math.sqrt(p.sales.makerVariance()))
-                    + p.sales.sizeDrift(price, kind.logInches()) * middle
+            double unknown = z[0] * Math.sqrt(p.damage.familyVariance());
+            brokenOdds[i] = Math.exp(p.damage.logit(e.damage(), kind.claim(), family, kind.logInches(), unknown)
+                    + e.level()[Levels.DAMAGE]);
+            for (int t = 0; t < TRUTHS.length; t++) {
+                mixFaults(cumulated[t][i], tilted[t][kind.claim()], ratio);
+            }
+            double base = logPrice(p.sales, e.price(), kind, family, z)
+                    + p.sales.sizeDrift(e.price(), kind.logInches()) * e.middle()
                     + saleLevel;
-            double scrap = p.stripping.log(
-                            strip,
-                            family,
-                            kind.maker(),
-                            kind.logInches(),
-                            z[1] * Math.sqrt(p.stripping.familyVariance()),
-                            z[2] * Math.sqrt(p.stripping.makerVariance()))
-                    + stripLevel;
+            double scrap = logPrice(p.stripping, e.strip(), kind, family, z) + stripLevel;
             for (int k = 0; k < faults; k++) {
-                double logit = k == p.records.codes.broken
-                        ? Math.log(p.success.brokenSaved() / (1 - p.success.brokenSaved()))
-                        : k == p.records.codes.unseen
-                                ? -20
-                                : p.success.logit(
-                                                success, k, family, z[3] * Math.sqrt(p.success.familyVariance()), z[4])
-                                        + level[Levels.SUCCESS];
-                savedOdds[i][k] = Math.exp(logit);
-                values(i, k, family, kind.logInches(), base, shelf, scrap, price, strip);
+                savedOdds[i][k] = savedOdds(k, family, base, z);
+                values(i, k, family, kind.logInches(), base, shelf, scrap);
             }
         }
     }
 
-    private static final double[] NO_STRANGER = new double[6];
+    private double logPrice(PriceModel model, double[] beta, Kind kind, int family, double[] z) {
+        double mean = kind.stranger() < 0 ? 0 : strangers.priceMean()[kind.stranger()];
+        double share = kind.stranger() < 0 ? 1 : strangers.priceShare()[kind.stranger()];
+        return model.log(
+                beta,
+                family,
+                kind.maker(),
+                kind.logInches(),
+                mean + z[1] * Math.sqrt(share * model.familyVariance()),
+                z[2] * Math.sqrt(share * model.makerVariance()));
+    }
 
-    private void mixFaults(int i, int claim, double[][] shares, double[] ratio, double power) {
-        double sum = 0;
-        for (int k = 0; k < faults; k++) {
-            double usual = p.mix.usual(k);
-            double share = shares[claim][k];
-            double w = usual <= 0 || share <= 0 ? 0 : usual * Math.pow(share / usual, power) * ratio[k];
-            sum += w;
-            cumulated[i][k] = sum;
+    private double savedOdds(int k, int family, double base, double[] z) {
+        if (k == p.records.codes.unseen) {
+            return 0;
         }
-        for (int k = 0; k < faults; k++) {
-            cumulated[i][k] /= sum;
+        if (k == p.records.codes.broken) {
+            return p.success.brokenSaved() / (1 - p.success.brokenSaved());
+        }
+        double unknown = z[3] * Math.sqrt(p.success.familyVariance());
+        return Math.exp(p.success.logit(e.success(), k, family, base, unknown, z[4]) + e.level()[Levels.SUCCESS]);
+    }
+
+    private static final double LEAST_POWER = -0.5;
+    private static final double MOST_POWER = 2.5;
+    /** Mean of a standard normal within its lower, middle and upper third. */
+    private static final double[] TRUTHS = {-1.0911, 0, 1.0911};
+    /** Where a standard normal's upper third begins. */
+    static final double THIRD = 0.4307;
+
+    private static final double[] NO_STRANGER = new double[Strangers.EFFECTS];
+
+    /** Shares by truth, claim and fault, before the family has its say. */
+    private double[][][] tilted() {
+        double square = 0;
+        for (double x : lotFactor[Levels.TRUTH]) {
+            square += x * x;
+        }
+        truthSd = Math.sqrt(square);
+        double[][][] tilted = new double[TRUTHS.length][e.shares().length][faults];
+        for (int t = 0; t < TRUTHS.length; t++) {
+            double power = 1 + e.level()[Levels.TRUTH] + truthSd * TRUTHS[t];
+            power = Math.max(LEAST_POWER, Math.min(MOST_POWER, power));
+            for (int c = 0; c < tilted[t].length; c++) {
+                for (int k = 0; k < faults; k++) {
+                    double usual = p.mix.usual(k);
+                    double share = e.shares()[c][k];
+                    tilted[t][c][k] = usual <= 0 || share <= 0 ? 0 : usual * Math.pow(share / usual, power);
+                }
+            }
+        }
+        return tilted;
+    }
+
+    private static void mixFaults(double[] out, double[] shares, double[] ratio) {
+        double sum = 0;
+        for (int k = 0; k < out.length; k++) {
+            sum += shares[k] * ratio[k];
+            out[k] = sum;
+        }
+        for (int k = 0; k < out.length; k++) {
+            out[k] /= sum;
         }
     }
 
-    private void values(
-            int i,
-            int k,
-            int family,
-            double logInches,
-            double base,
-            double shelf,
-            double scrap,
-            double[] price,
-            double[] strip) {
+    private void values(int i, int k, int family, double logInches, double base, double shelf, double scrap) {
         Takings t = p.takings;
         Handling h = p.handling;
         double perMinute = p.hourly / 60;
@@ -167,26 +191,29 @@ final class Scenario {
         for (int g = 0; g <= PriceModel.NO_GRADE; g++) {
             double share = h.grade(k, g);
             if (share > 0) {
-                graded += share * Math.exp(p.sales.manner(price, g));
+                graded += share * Math.exp(p.sales.manner(e.price(), g));
             }
         }
         double gross = Math.exp(base + shelf) * p.sales.smear() * graded;
         double shipping = t.saleFixed + t.salePerSize * size;
-        double minutes = h.minutes(k, family, true) + h.packing(ExitKind.SOLD);
-        savedTakings[i][k] = gross * (1 - t.saleFee - t.comebackShare(k));
-        savedCosts[i][k] = shipping + h.parts(k, family, true) + perMinute * minutes;
+        double[][][] factor = e.handling();
+        savedBench[i][k] = h.minutes(k, family, true) * factor[0][k][1];
+        double minutes = savedBench[i][k] + h.packing(ExitKind.SOLD);
+        savedTakings[i][k] = gross * (1 - t.saleFee - t.comebackShare(k) * e.comebacks());
+        savedCosts[i][k] = shipping + h.parts(k, family, true) * factor[1][k][1] + perMinute * minutes;
         savedMinutes[i][k] = minutes;
-        double cv = Math.exp(p.sales.model().noise()) - 1 + 0.02;
+        double cv = Math.exp(p.sales.model().noise()) - 1 + p.sales.looksVariance(h, k);
         savedVariance[i][k] = savedTakings[i][k] * savedTakings[i][k] * cv
+                + gross * gross * t.comebackVariance(k)
                 + perMinute * perMinute * h.minutesVariance(k, true)
                 + h.partsVariance(k, true);
         double asIs = h.route(k, family, ExitKind.SOLD);
         double stripped = h.route(k, family, ExitKind.STRIPPED);
         double recycled = h.route(k, family, ExitKind.RECYCLED);
-        double asIsGross = Math.exp(base + p.sales.manner(price, PriceModel.AS_IS)) * p.sales.smear();
-        double stripGross = Math.exp(scrap + p.stripping.manner(strip, k)) * p.stripping.smear() * t.stripPays;
-        double bench = h.minutes(k, family, false);
-        double lost = bench
+        double asIsGross = Math.exp(base + p.sales.manner(e.price(), PriceModel.AS_IS)) * p.sales.smear();
+        double stripGross = Math.exp(scrap + p.stripping.manner(e.strip(), k)) * p.stripping.smear() * t.stripPays;
+        lostBench[i][k] = h.minutes(k, family, false) * factor[0][k][0];
+        double lost = lostBench[i][k]
                 + asIs * h.packing(ExitKind.SOLD)
                 + stripped * h.packing(ExitKind.STRIPPED)
                 + recycled * h.packing(ExitKind.RECYCLED);
@@ -195,7 +222,7 @@ final class Scenario {
         lostNet[i][k] = stripped * fromParts
                 + recycled * t.recyclingNet
                 - asIs * shipping
-                - h.parts(k, family, false)
+                - h.parts(k, family, false) * factor[1][k][0]
                 - perMinute * lost;
         lostMinutes[i][k] = lost;
         lostVariance[i][k] = stripped * (1 - stripped) * fromParts * fromParts
@@ -206,30 +233,5 @@ final class Scenario {
                 + asIs * (1 - asIs) * asIsGross * asIsGross
                 + perMinute * perMinute * h.minutesVariance(k, false)
                 + h.partsVariance(k, false);
-    }
-
-    /** Times at which the lot sells, months from the day the history is as of. */
-    private double[] saleTimes(double monthsAhead) {
-        double[] ahead = p.takings.wait.clone();
-        for (int i = 0; i < ahead.length; i++) {
-            ahead[i] = monthsAhead + ahead[i] * 12 / 365.25;
-        }
-        return ahead;
-    }
-
-    private static double logMean(double[] logs) {
-        double sum = 0;
-        for (double l : logs) {
-            sum += Math.exp(l);
-        }
-        return Math.log(sum / logs.length);
-    }
-
-    private static double[] normals(int n, SplittableRandom random) {
-        double[] z = new double[n];
-        for (int i = 0; i < n; i++) {
-            z[i] = random.nextGaussian();
-        }
-        return z;
     }
 }

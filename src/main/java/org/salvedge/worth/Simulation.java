@@ -22,6 +22,21 @@ final class Simulation {
     /** Means by kind of what becomes of a set: saved, sold as is, stripped, recycled. */
     final double[][] routes;
 
+    /** Mean and standard deviation of the recovery over lots drawn in one scenario. */
+    static double[] spread(
+            Parts parts, Kind[] kinds, int[] sets, Scenario scenario, int draws, SplittableRandom random) {
+        Block block = new Block(parts, kinds, sets, scenario);
+        double sum = 0;
+        double squares = 0;
+        for (int d = 0; d < draws; d++) {
+            block.lot(random);
+            sum += block.recovery;
+            squares += block.recovery * block.recovery;
+        }
+        double mean = sum / draws;
+        return new double[] {mean, Math.sqrt(Math.max(0, squares / draws - mean * mean))};
+    }
+
     private Simulation(int draws, int kinds) {
         recovery = new double[draws];
         minutes = new double[draws];
@@ -33,7 +48,7 @@ final class Simulation {
             Parts parts,
             Kind[] kinds,
             int[] sets,
-            int strangers,
+            Strangers strangers,
             int supplier,
             double monthsAhead,
             int draws,
@@ -42,17 +57,20 @@ final class Simulation {
         int scenarios = Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
         int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
         ChangePoints track = parts.levels.track(supplier);
+        Estimates any = Estimates.central(parts, parts.records.asOf);
         Block[] done = new Block[blocks];
         IntStream.range(0, blocks).parallel().forEach(b -> {
-            Block block = new Block(parts, kinds, sets);
+            Block block = new Block(parts, kinds, sets, new Scenario(parts, kinds, strangers, any, true));
             int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
             for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
                 SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
-                block.scenario.draw(supplier, track, monthsAhead, strangers, random);
+                block.scenario.fill(Estimates.drawn(parts, supplier, track, monthsAhead, random), random);
                 int from = (int) ((long) draws * s / scenarios);
                 int to = (int) ((long) draws * (s + 1) / scenarios);
                 for (int d = from; d < to; d++) {
-                    block.lot(random, out, d);
+                    block.lot(random);
+                    out.recovery[d] = block.recovery;
+                    out.minutes[d] = block.minutes;
                 }
             }
             done[b] = block;
@@ -77,11 +95,15 @@ final class Simulation {
         private final double[][] routes;
         private final int broken;
         private final boolean few;
+        private final double[] z = new double[Levels.COUNT];
+        private final double[] level = new double[Levels.COUNT];
+        private double recovery;
+        private double minutes;
 
-        Block(Parts parts, Kind[] kinds, int[] sets) {
+        Block(Parts parts, Kind[] kinds, int[] sets, Scenario scenario) {
             this.parts = parts;
             this.sets = sets;
-            scenario = new Scenario(parts, kinds);
+            this.scenario = scenario;
             sums = new double[kinds.length][4];
             routes = new double[kinds.length][4];
             broken = parts.records.codes.broken;
@@ -92,26 +114,34 @@ final class Simulation {
             few = all <= 30;
         }
 
-        void lot(SplittableRandom random, Simulation out, int draw) {
+        void lot(SplittableRandom random) {
             Scenario w = scenario;
             double[][] f = w.lotFactor;
-            double z0 = random.nextGaussian();
-            double z1 = random.nextGaussian();
-            double z2 = random.nextGaussian();
-            double damage = Math.exp(f[0][0] * z0);
-            double success = Math.exp(f[1][0] * z0 + f[1][1] * z1);
-            double price = Math.exp(f[2][0] * z0 + f[2][1] * z1 + f[2][2] * z2);
+            for (int d = 0; d < Levels.COUNT; d++) {
+                z[d] = random.nextGaussian();
+                level[d] = 0;
+                for (int e = 0; e <= d; e++) {
+                    level[d] += f[d][e] * z[e];
+                }
+            }
+            double damage = Math.exp(level[Levels.DAMAGE]);
+            double success = Math.exp(level[Levels.SUCCESS]);
+            double price = Math.exp(level[Levels.PRICE]);
+            double slower = Math.exp(level[Levels.MINUTES] + w.minutesLevel) - 1;
+            double dearer = slower * parts.hourly / 60;
+            double truth = level[Levels.TRUTH] / w.truthSd;
+            double[][] mix = w.cumulated[truth < -Scenario.THIRD ? 0 : truth < Scenario.THIRD ? 1 : 2];
             double gone = w.missing;
             double arrivedAside = gone + (1 - gone) * w.aside;
             double total = 0;
-            double minutes = 0;
+            double worked = 0;
             double variance = 0;
             double priceSquare = price * price;
             int faults = parts.mix.faults;
             for (int i = 0; i < sets.length; i++) {
                 double odds = w.brokenOdds[i] * damage;
                 double pBroken = odds / (1 + odds);
-                double[] cumulated = w.cumulated[i];
+                double[] cumulated = mix[i];
                 double[] savedOdds = w.savedOdds[i];
                 double sum = 0;
                 double squares = 0;
@@ -138,14 +168,14 @@ final class Simulation {
                     double x;
                     double v;
                     if (random.nextDouble() * (1 + o) < o) {
-                        x = w.savedTakings[i][k] * price - w.savedCosts[i][k];
+                        x = w.savedTakings[i][k] * price - w.savedCosts[i][k] - dearer * w.savedBench[i][k];
                         v = w.savedVariance[i][k] * priceSquare;
-                        time += w.savedMinutes[i][k];
+                        time += w.savedMinutes[i][k] + slower * w.savedBench[i][k];
                         saves++;
                     } else {
-                        x = w.lostTakings[i][k] * price + w.lostNet[i][k];
+                        x = w.lostTakings[i][k] * price + w.lostNet[i][k] - dearer * w.lostBench[i][k];
                         v = w.lostVariance[i][k];
-                        time += w.lostMinutes[i][k];
+                        time += w.lostMinutes[i][k] + slower * w.lostBench[i][k];
                     }
                     if (few) {
                         x += Math.sqrt(v) * random.nextGaussian();
@@ -156,14 +186,14 @@ final class Simulation {
                     squares += x * x + (few ? 0 : v);
                 }
                 total += sum;
-                minutes += time;
+                worked += time;
                 sums[i][0] += sum;
                 sums[i][1] += squares;
                 sums[i][2] += time;
                 sums[i][3] += saves;
             }
-            out.recovery[draw] = total + Math.sqrt(variance) * random.nextGaussian();
-            out.minutes[draw] = minutes;
+            recovery = total + Math.sqrt(variance) * random.nextGaussian();
+            minutes = worked;
         }
     }
 }

@@ -206,6 +206,12 @@ final class Stays {
         return micros < 0 ? 0 : micros / 1e6;
     }
 
+    /** Net recovery of the set so far, minutes that are not known left out. */
+    double net(int s, double perMinute) {
+        double minutes = bench[s] + (exit[s] < 0 || Float.isNaN(packing[s]) ? 0 : packing[s]);
+        return gross[s] - costs[s] + takings[s] - parts[s] - perMinute * minutes + afterwards[s];
+    }
+
     boolean sold(int s) {
         return exit[s] == ExitKind.SOLD.ordinal();
     }

@@ -7,15 +7,20 @@ import org.salvedge.stats.MixedPrior;
 
 /**
  * Chance that a set with whole glass is saved: log odds by fault, family and the two together, drifting with time as the shop
- * learns, with a level for each lot. A set still on the bench counts as saved with the chance that such sets were saved before.
+ * learns and with the price, since more is tried on a set that is worth more, with a level for each lot. A set still on the bench counts as saved with the chance that such sets were saved before.
  */
 final class SuccessModel {
     private static final double DAYS_A_YEAR = 365.25;
+    private static final double RECENT_YEARS = -0.6;
+    private static final int BENCH_DAYS = 45;
 
     private final MixedModel model;
     private final int firstFault;
     private final int firstFamily;
     private final int learning;
+    private final int recent;
+    private final int value;
+    private final double usualPrice;
     private final int[][] cellOf;
     private final double familyVariance;
     private final double cellVariance;
@@ -23,7 +28,8 @@ final class SuccessModel {
     private final double brokenWorth;
     final double savedOfOpen;
 
-    SuccessModel(Records r) {
+    SuccessModel(Records r, PriceModel sales, double hourly) {
+        usualPrice = Math.log(Assumed.PRICE_HOURS * Math.max(hourly, 0.01));
         int faults = r.codes.faults.size();
         int families = r.history.families().size();
         savedOfOpen = savedOfOpen(r);
@@ -47,7 +53,8 @@ final class SuccessModel {
                 }
                 continue;
             }
-            tally.add(r.lot(s), r.family(s), k, saved, 0);
+            double price = sales.expected(r, s, r.history.lotBought(r.lot(s)) + BENCH_DAYS);
+            tally.add(r.lot(s), r.family(s), k, saved, price - usualPrice);
             seen[r.family(s)][k]++;
         }
         brokenWorth = broken + 5;
@@ -60,7 +67,9 @@ final class SuccessModel {
             Assumed.AtBench a = Assumed.fault(fault);
             prior.coefficient(prior.fixed(a.savedLogitSd() * a.savedLogitSd()), Math.log(a.saved() / (1 - a.saved())));
         }
-        learning = prior.coefficient(prior.fixed(0.04), 0);
+        learning = prior.coefficient(prior.fixed(0.15 * 0.15), 0);
+        recent = prior.coefficient(prior.fixed(0.25 * 0.25), 0);
+        value = prior.coefficient(prior.fixed(0.3 * 0.3), 0.1);
         int familyClass = prior.spread(0.1, 4);
         firstFamily = prior.coefficients(familyClass, families);
         int cellClass = prior.spread(0.1, 6);
@@ -81,6 +90,8 @@ final class SuccessModel {
             data.row(lot, cell[3], cell[4])
                     .term(firstFault + k, 1)
                     .term(learning, (r.history.lotBought(lot) - r.asOf) / DAYS_A_YEAR)
+                    .term(recent, Math.max(RECENT_YEARS, (r.history.lotBought(lot) - r.asOf) / DAYS_A_YEAR))
+                    .term(value, cell[5] / cell[4])
                     .term(firstFamily + family, 1)
                     .term(cellOf[family][k], 1);
         }
@@ -116,10 +127,13 @@ final class SuccessModel {
      * Log odds for a fault in a family, given coefficients.
      *
      * @param stranger effect of a family never seen, used where the family is -1
+     * @param logPrice what a set of the family will sell for
      * @param cellNormal standard normal, for a fault never seen in the family
      */
-    double logit(double[] beta, int k, int family, double stranger, double cellNormal) {
-        double eta = beta[firstFault + k] + (family < 0 ? stranger : beta[firstFamily + family]);
+    double logit(double[] beta, int k, int family, double logPrice, double stranger, double cellNormal) {
+        double eta = beta[firstFault + k]
+                + beta[value] * (logPrice - usualPrice)
+                + (family < 0 ? stranger : beta[firstFamily + family]);
         int cell = family < 0 ? -1 : cellOf[family][k];
         return eta + (cell < 0 ? Math.sqrt(cellVariance) * cellNormal : beta[cell]);
     }

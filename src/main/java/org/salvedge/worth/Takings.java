@@ -1,6 +1,7 @@
 package org.salvedge.worth;
 
 import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.salvedge.shop.ExitKind;
 
 /**
@@ -31,6 +32,10 @@ final class Takings {
     final double unloadingMinutes;
     private final double[] comeback;
     private final double comebackLoss;
+    private final double comebackSquare;
+    /** Standard error of what comebacks cost, over itself. */
+    private double comebackError;
+
     private final double[] missing;
     private final double[] listed;
     private final double missingUsual;
@@ -97,7 +102,9 @@ final class Takings {
         unloadingMinutes = unloading(r);
         wait = waits(r);
         comeback = new double[r.codes.faults.size()];
-        comebackLoss = comebacks(r);
+        double[] losses = comebacks(r);
+        comebackLoss = losses[0];
+        comebackSquare = losses[1];
     }
 
     /** Least squares of the costs on 1, the size factor and the price, with a weak pull to what is assumed. */
@@ -208,8 +215,8 @@ final class Takings {
         return Math.max(0, Math.min(longest, days));
     }
 
-    /** Chance of a comeback by fault, and the mean loss of one as a share of the price. */
-    private double comebacks(Records r) {
+    /** Chance of a comeback by fault, and of the loss of one, as a share of the price, the mean and the mean square. */
+    private double[] comebacks(Records r) {
         double[] sales = new double[comeback.length];
         double[] back = new double[comeback.length];
         double allSales = 60;
@@ -218,6 +225,8 @@ final class Takings {
         double price = 3;
         double typical = 0;
         double count = 0;
+        double squares = 5 * 0.6;
+        double ended = 5;
         for (int s = 0; s < r.fault.length; s++) {
             if (r.stays.result[s] == Stays.SAVED && r.stays.sold(s)) {
                 typical += r.stays.gross[s];
@@ -238,21 +247,36 @@ final class Takings {
             back[k] += came ? 1 : 0;
             allSales += exposed;
             allBack += came ? 1 : 0;
-            if (came && !r.stays.backHere[s]) {
+            if (came && !r.stays.backHere[s] && r.stays.gross[s] > 0) {
                 loss -= r.stays.afterwards[s];
                 price += r.stays.gross[s];
+                double share = r.stays.afterwards[s] / r.stays.gross[s];
+                squares += Math.min(4, share * share);
+                ended++;
             }
         }
+        comebackError = Math.sqrt(1.3 / allBack);
         double usual = allBack / allSales;
         for (int k = 0; k < comeback.length; k++) {
             comeback[k] = (back[k] + 30 * usual) / (sales[k] + 30);
         }
-        return loss / price;
+        return new double[] {loss / price, squares / ended};
     }
 
     /** Of the price of a saved set with this fault, the share that comebacks are expected to cost. */
     double comebackShare(int k) {
         return comeback[k] * comebackLoss;
+    }
+
+    /** Variance of that share for one set. */
+    double comebackVariance(int k) {
+        double mean = comebackShare(k);
+        return Math.max(0, comeback[k] * comebackSquare - mean * mean);
+    }
+
+    /** Factor on what comebacks cost, drawn from what is known of it. */
+    double drawComebacks(SplittableRandom random) {
+        return Math.max(0, 1 + comebackError * random.nextGaussian());
     }
 
     double comebackRate(int k) {
