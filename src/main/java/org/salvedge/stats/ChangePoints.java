@@ -23,15 +23,19 @@ public final class ChangePoints {
 
     /**
      * @param hazard chance of a change before each observation but the first
-     * @param variance of the levels, by dimension; their mean is 0
+     * @param variance of the first level, by dimension; its mean is 0
+     * @param variesAnew the same of a level after a change
      */
-    public ChangePoints(double hazard, double[] variance) {
+    public ChangePoints(double hazard, double[] variance, double[] variesAnew) {
         this.hazard = hazard;
-        this.variance = variance.clone();
+        this.variance = variesAnew.clone();
         dimensions = variance.length;
         mean = new double[MOST_RUNS + 2][dimensions];
         precision = new double[MOST_RUNS + 2][dimensions];
         open(0, 1);
+        for (int d = 0; d < dimensions; d++) {
+            precision[0][d] = 1 / variance[d];
+        }
         runs = 1;
     }
 

@@ -13,8 +13,9 @@ import java.util.Arrays;
  * on it.
  */
 public final class MixedModel {
-    private static final int OUTER = 12;
+    private static final int OUTER = 8;
     private static final int INNER = 8;
+    private static final double SETTLED = 0.03;
     private static final double CLOSE = 1e-4;
     private static final double LONGEST_STEP = 2.5;
     private static final double EXACT_GROUP_WORK = 3e8;
@@ -68,7 +69,7 @@ public final class MixedModel {
                     break;
                 }
             }
-            if (respread() < 0.02) {
+            if (respread() < SETTLED) {
                 break;
             }
         }

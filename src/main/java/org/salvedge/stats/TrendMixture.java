@@ -16,17 +16,17 @@ public final class TrendMixture {
     private static final double[] DAMPING = {0.75, 0.93};
     private static final double[] SHOCK = {0.004, 0.01, 0.018};
     /** Standard deviation of a season's height. */
-    private static final double[] SEASON = {0.02, 0.05};
+    private static final double[] SEASON = {0.03, 0.07};
 
     private static final double[] SEASON_PRIOR = {0.5, 0.5};
     private static final double COS = Math.cos(Math.PI / 6);
     private static final double SIN = Math.sin(Math.PI / 6);
     private static final double[] DRIFT = {0.0003, 0.002, 0.005};
-    private static final double[] DRIFT_PRIOR = {0.33, 0.4, 0.27};
-    private static final double[] NOISE = {0.008, 0.025};
+    private static final double[] DRIFT_PRIOR = {0.2, 0.4, 0.4};
+    private static final double[] NOISE = {0.005, 0.015};
     private static final double SLOPE_SD = 0.015;
     private static final double BREAK_SD = 0.03;
-    private static final double BREAK_CHANCE = 0.5;
+    private static final double BREAK_CHANCE = 0.65;
     private static final double START_SD = 1;
     private static final double NEGLIGIBLE = 12;
 

@@ -3,7 +3,6 @@ package org.salvedge.worth;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.salvedge.stats.ChangePoints;
-import org.salvedge.stats.Gammas;
 import org.salvedge.stats.MixedModel;
 
 /**
@@ -17,6 +16,7 @@ import org.salvedge.stats.MixedModel;
  * @param missing chance that a set does not come
  * @param handling factors on mean minutes and parts
  * @param comebacks factor on what comebacks cost
+ * @param rest a set, what the supplier's sets bring beyond all that
  * @param lotFactor spread of a lot's own level
  */
 record Estimates(
@@ -31,13 +31,16 @@ record Estimates(
         double missing,
         double[][][] handling,
         double comebacks,
+        double rest,
         double[][] lotFactor) {
+    private static final double MOST_MISSING = 0.6;
+
     /**
-     * @param supplier number in the history, -1 = never seen
-     * @param track what is known of it
+     * @param track what is known of the supplier
+     * @param rest what is known of what no part accounts for
      * @param ahead months from the day the history is as of to the purchase
      */
-    static Estimates drawn(Parts p, int supplier, ChangePoints track, double ahead, SplittableRandom random) {
+    static Estimates drawn(Parts p, ChangePoints track, ChangePoints rest, double ahead, SplittableRandom random) {
         double[] spread = p.levels.drawSpread(random);
         for (int d = 0; d < spread.length; d++) {
             spread[d] *= p.widening;
@@ -50,7 +53,6 @@ record Estimates(
             times[i] = ahead + times[i] * 12 / 365.25;
             middle += times[i] / times.length;
         }
-        double[] shape = p.takings.missingShape(supplier);
         return new Estimates(
                 drawn(p.damage.model(), random),
                 drawn(p.success.model(), random),
@@ -61,14 +63,15 @@ record Estimates(
                 logMean(p.sales.calendar().draw(times, random))
                         + p.sales.calendar().shift(price),
                 middle,
-                Gammas.beta(shape[0], shape[1], random),
+                missing(p, level),
                 p.handling.draw(random),
                 p.takings.drawComebacks(random),
+                Rest.draw(rest, random),
                 p.levels.lotFactor(spread));
     }
 
-    /** The most likely values, for a lot of the past bought on a day, of any supplier. */
-    static Estimates central(Parts p, int bought) {
+    /** The most likely values, for a lot of the past bought on a day, at given levels. */
+    static Estimates central(Parts p, int bought, double[] level) {
         double market = 0;
         double middle = 0;
         double[] wait = p.takings.wait;
@@ -77,20 +80,24 @@ record Estimates(
             market += p.sales.calendar().level(month) / wait.length;
             middle += month / wait.length;
         }
-        double[] shape = p.takings.missingShape(-1);
         return new Estimates(
                 centre(p.damage.model()),
                 centre(p.success.model()),
                 centre(p.sales.model()),
                 centre(p.stripping.model()),
                 p.mix.shares(),
-                new double[Levels.COUNT],
+                level,
                 market,
                 middle,
-                shape[0] / (shape[0] + shape[1]),
+                missing(p, level),
                 p.handling.asEstimated(),
                 1,
+                0,
                 p.levels.wholeFactor());
+    }
+
+    private static double missing(Parts p, double[] level) {
+        return Math.min(MOST_MISSING, p.takings.missingUsual * Math.exp(level[Levels.MISSING]));
     }
 
     private static double[] drawn(MixedModel model, SplittableRandom random) {

@@ -8,7 +8,7 @@ import org.salvedge.stats.Gammas;
 import org.salvedge.stats.MixedModel;
 
 /**
- * What the sets of one lot share, in five respects: broken glass, success, price, bench minutes and truth of the claims. A lot's level is its
+ * What the sets of one lot share, in six respects: broken glass, success, price, bench minutes, sets that never come, and truth of the claims. A lot's level is its
  * supplier's, which may change from one lot to the next, plus the lot's own. How much is whose, and how often suppliers change, is
  * estimated from all lots.
  */
@@ -17,8 +17,11 @@ final class Levels {
     static final int SUCCESS = 1;
     static final int PRICE = 2;
     static final int MINUTES = 3;
-    static final int TRUTH = 4;
-    static final int COUNT = 5;
+    static final int MISSING = 4;
+    static final int TRUTH = 5;
+    static final int COUNT = 6;
+    /** Variance of a supplier's level after a change, over that of suppliers at large: who changes, changes much. */
+    static final double ANEW = 1.4;
 
     private static final double CORRELATION_WORTH = 8;
     private static final double MOST_CORRELATED = 0.85;
@@ -33,11 +36,18 @@ final class Levels {
     private final int[][] lotsOf;
     private final double[] total;
     private final double[] freedom;
-    private final double[] share = {0.35, 0.35, 0.2, 0.35, 0.5};
+    private final double[] share = {0.35, 0.35, 0.2, 0.35, 0.5, 0.5};
     private double hazard = 0.03;
     private final double[][] correlation = new double[COUNT][COUNT];
 
-    Levels(Records r, MixedModel damage, MixedModel success, PriceModel sales, Handling handling, FaultMix mix) {
+    Levels(
+            Records r,
+            MixedModel damage,
+            MixedModel success,
+            PriceModel sales,
+            Handling handling,
+            FaultMix mix,
+            double usualMissing) {
         int lots = r.history.lots();
         raw = new double[lots][COUNT];
         error = new double[lots][COUNT];
@@ -59,6 +69,7 @@ final class Levels {
         }
         addLooks(sales.looks(r, handling), sales.looksVariance(handling, 0));
         minutes(r, handling);
+        missing(r, usualMissing);
         truth(r, mix);
         int suppliers = r.history.suppliers().size();
         int[] count = new int[suppliers];
@@ -130,6 +141,31 @@ final class Levels {
         double prior = 4 / (0.03 * 0.03);
         total[MINUTES] = Math.max(0.001, (excess + prior * 0.015) / (weight + prior));
         freedom[MINUTES] = 4;
+    }
+
+    /** Log of a lot's share of missing sets over the usual one. */
+    private void missing(Records r, double usual) {
+        double[] listed = new double[raw.length];
+        double[] gone = new double[raw.length];
+        for (int s = 0; s < r.fault.length; s++) {
+            if (r.history.onManifest(s) && r.history.lotArrival(r.lot(s)) <= r.asOf) {
+                listed[r.lot(s)]++;
+                gone[r.lot(s)] += r.stays.result[s] == Stays.MISSING ? 1 : 0;
+            }
+        }
+        double excess = 0;
+        double weight = 0;
+        for (int lot = 0; lot < raw.length; lot++) {
+            if (listed[lot] > 0) {
+                double due = listed[lot] * usual;
+                raw[lot][MISSING] = Math.log((gone[lot] + 0.5) / (due + 0.5));
+                error[lot][MISSING] = 1 / (due + 0.5);
+                excess += due * due * Math.pow(gone[lot] / due - 1, 2) - due;
+                weight += due * due;
+            }
+        }
+        total[MISSING] = Math.max(0.02, (excess + 20 * 0.2) / (weight + 20));
+        freedom[MISSING] = 4;
     }
 
     /** The power that tilts a lot's claims, less 1: one Newton step from the average seller. */
@@ -212,7 +248,8 @@ final class Levels {
         double[] z = new double[1];
         double[] v = new double[1];
         for (int[] lots : lotsOf) {
-            ChangePoints track = new ChangePoints(hazard, new double[] {share[d] * total[d]});
+            ChangePoints track = new ChangePoints(
+                    hazard, new double[] {share[d] * total[d]}, new double[] {ANEW * share[d] * total[d]});
             for (int lot : lots) {
                 z[0] = raw[lot][d];
                 v[0] = error[lot][d] + (1 - share[d]) * total[d];
@@ -237,7 +274,11 @@ final class Levels {
 
     /** What is known of a supplier's level before its next lot; -1 = a supplier never seen. */
     ChangePoints track(int supplier) {
-        ChangePoints track = new ChangePoints(hazard, supplierVariance());
+        double[] anew = supplierVariance();
+        for (int d = 0; d < COUNT; d++) {
+            anew[d] *= ANEW;
+        }
+        ChangePoints track = new ChangePoints(hazard, supplierVariance(), anew);
         if (supplier >= 0) {
             double[] v = new double[COUNT];
             for (int lot : lotsOf[supplier]) {
@@ -348,6 +389,19 @@ final class Levels {
                 continue;
             }
         }
+    }
+
+    /** A lot's own levels, shrunk. */
+    double[] own(int lot) {
+        double[] own = new double[COUNT];
+        for (int d = 0; d < COUNT; d++) {
+            own[d] = raw[lot][d] * reliability(lot, d);
+        }
+        return own;
+    }
+
+    double hazard() {
+        return hazard;
     }
 
     int lotsOf(int supplier) {

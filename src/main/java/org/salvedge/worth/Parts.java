@@ -20,6 +20,8 @@ final class Parts {
     /** Factor by which lots differ more than the parts say. */
     final double widening;
 
+    final Rest rest;
+
     Parts(History history, int asOf, double hourly, Map<String, String> familyTable) {
         this.hourly = hourly;
         records = new Records(history, asOf, hourly / 60);
@@ -30,8 +32,10 @@ final class Parts {
         stripping = PriceModel.ofStripping(records, hourly, sales);
         handling = new Handling(records, hourly);
         takings = new Takings(records, hourly);
-        levels = new Levels(records, damage.model(), success.model(), sales, handling, mix);
-        widening = new LotCheck(this).widening();
+        levels = new Levels(records, damage.model(), success.model(), sales, handling, mix, takings.missingUsual);
+        LotCheck check = new LotCheck(this);
+        widening = check.widening();
+        rest = new Rest(records, check, levels.hazard(), hourly);
         families = new Families(records, familyTable);
         asking = new Asking(this);
     }

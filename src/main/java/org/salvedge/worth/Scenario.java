@@ -43,6 +43,8 @@ final class Scenario {
 
     final double[][] lostBench;
     double[][] lotFactor = new double[0][];
+    /** A set, what comes on top. */
+    double rest;
     /** Standard deviation of a lot's own truth. */
     double truthSd = 1;
 
@@ -78,6 +80,7 @@ final class Scenario {
     void fill(Estimates e, SplittableRandom random) {
         this.e = e;
         lotFactor = e.lotFactor();
+        rest = e.rest();
         double saleLevel = e.market() + e.level()[Levels.PRICE];
         double stripLevel = p.stripping.follows(e.strip()) * e.market() + p.stripping.drift(e.strip()) * e.middle();
         double shelf = p.sales.shelf(e.price());
@@ -115,6 +118,30 @@ final class Scenario {
                 values(i, k, family, kind.logInches(), base, shelf, scrap);
             }
         }
+    }
+
+    /** For lots of which it is known that every set arrived. */
+    void allArrive() {
+        missing = 0;
+        aside = 0;
+    }
+
+    /** Expected recovery of a set of a kind that arrives, at a lot's level of 0. */
+    double mean(int i) {
+        double broken = brokenOdds[i] / (1 + brokenOdds[i]);
+        double mean = 0;
+        double below = 0;
+        double[] mix = cumulated[TRUTHS.length / 2][i];
+        for (int k = 0; k < faults; k++) {
+            double share = k == p.records.codes.broken ? broken : (1 - broken) * (mix[k] - below);
+            below = mix[k];
+            double saved = savedOdds[i][k] / (1 + savedOdds[i][k]);
+            double slower = (Math.exp(minutesLevel) - 1) * p.hourly / 60;
+            mean += share
+                    * (saved * (savedTakings[i][k] - savedCosts[i][k] - slower * savedBench[i][k])
+                            + (1 - saved) * (lostTakings[i][k] + lostNet[i][k] - slower * lostBench[i][k]));
+        }
+        return mean + e.rest();
     }
 
     private double logPrice(PriceModel model, double[] beta, Kind kind, int family, double[] z) {
@@ -186,7 +213,6 @@ final class Scenario {
         Takings t = p.takings;
         Handling h = p.handling;
         double perMinute = p.hourly / 60;
-        double size = Math.exp(logInches);
         double graded = 0;
         for (int g = 0; g <= PriceModel.NO_GRADE; g++) {
             double share = h.grade(k, g);
@@ -195,7 +221,7 @@ final class Scenario {
             }
         }
         double gross = Math.exp(base + shelf) * p.sales.smear() * graded;
-        double shipping = t.saleFixed + t.salePerSize * size;
+        double shipping = t.saleCosts(family, logInches);
         double[][][] factor = e.handling();
         savedBench[i][k] = h.minutes(k, family, true) * factor[0][k][1];
         double minutes = savedBench[i][k] + h.packing(ExitKind.SOLD);
@@ -205,6 +231,7 @@ final class Scenario {
         double cv = Math.exp(p.sales.model().noise()) - 1 + p.sales.looksVariance(h, k);
         savedVariance[i][k] = savedTakings[i][k] * savedTakings[i][k] * cv
                 + gross * gross * t.comebackVariance(k)
+                + t.saleVariance
                 + perMinute * perMinute * h.minutesVariance(k, true)
                 + h.partsVariance(k, true);
         double asIs = h.route(k, family, ExitKind.SOLD);

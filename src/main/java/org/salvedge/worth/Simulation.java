@@ -25,7 +25,7 @@ final class Simulation {
     /** Mean and standard deviation of the recovery over lots drawn in one scenario. */
     static double[] spread(
             Parts parts, Kind[] kinds, int[] sets, Scenario scenario, int draws, SplittableRandom random) {
-        Block block = new Block(parts, kinds, sets, scenario);
+        Block block = new Block(parts, kinds, sets, scenario, 0);
         double sum = 0;
         double squares = 0;
         for (int d = 0; d < draws; d++) {
@@ -57,14 +57,16 @@ final class Simulation {
         int scenarios = Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
         int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
         ChangePoints track = parts.levels.track(supplier);
-        Estimates any = Estimates.central(parts, parts.records.asOf);
+        ChangePoints rest = parts.rest.track(supplier);
+        Estimates any = Estimates.central(parts, parts.records.asOf, new double[Levels.COUNT]);
         Block[] done = new Block[blocks];
         IntStream.range(0, blocks).parallel().forEach(b -> {
-            Block block = new Block(parts, kinds, sets, new Scenario(parts, kinds, strangers, any, true));
+            Block block =
+                    new Block(parts, kinds, sets, new Scenario(parts, kinds, strangers, any, true), parts.rest.lotSd());
             int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
             for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
                 SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
-                block.scenario.fill(Estimates.drawn(parts, supplier, track, monthsAhead, random), random);
+                block.scenario.fill(Estimates.drawn(parts, track, rest, monthsAhead, random), random);
                 int from = (int) ((long) draws * s / scenarios);
                 int to = (int) ((long) draws * (s + 1) / scenarios);
                 for (int d = from; d < to; d++) {
@@ -95,12 +97,14 @@ final class Simulation {
         private final double[][] routes;
         private final int broken;
         private final boolean few;
+        private final double restSd;
         private final double[] z = new double[Levels.COUNT];
         private final double[] level = new double[Levels.COUNT];
         private double recovery;
         private double minutes;
 
-        Block(Parts parts, Kind[] kinds, int[] sets, Scenario scenario) {
+        Block(Parts parts, Kind[] kinds, int[] sets, Scenario scenario, double restSd) {
+            this.restSd = restSd;
             this.parts = parts;
             this.sets = sets;
             this.scenario = scenario;
@@ -131,7 +135,8 @@ final class Simulation {
             double dearer = slower * parts.hourly / 60;
             double truth = level[Levels.TRUTH] / w.truthSd;
             double[][] mix = w.cumulated[truth < -Scenario.THIRD ? 0 : truth < Scenario.THIRD ? 1 : 2];
-            double gone = w.missing;
+            double onTop = w.rest + restSd * random.nextGaussian();
+            double gone = Math.min(1, w.missing * Math.exp(level[Levels.MISSING]));
             double arrivedAside = gone + (1 - gone) * w.aside;
             double total = 0;
             double worked = 0;
@@ -182,6 +187,7 @@ final class Simulation {
                     } else {
                         variance += v;
                     }
+                    x += onTop;
                     sum += x;
                     squares += x * x + (few ? 0 : v);
                 }

@@ -12,6 +12,7 @@ import org.salvedge.stats.MixedPrior;
 final class SuccessModel {
     private static final double DAYS_A_YEAR = 365.25;
     private static final double RECENT_YEARS = -0.6;
+    private static final int FEWEST_IN_CELL = 4;
     private static final int BENCH_DAYS = 45;
 
     private final MixedModel model;
@@ -77,7 +78,7 @@ final class SuccessModel {
         for (int f = 0; f < families; f++) {
             Arrays.fill(cellOf[f], -1);
             for (int k = 0; k < faults; k++) {
-                if (seen[f][k] > 0) {
+                if (seen[f][k] >= FEWEST_IN_CELL) {
                     cellOf[f][k] = prior.coefficient(cellClass, 0);
                 }
             }

@@ -16,8 +16,12 @@ final class Takings {
     /** Costs of a sale: share of the price, and an amount a square of the size factor. */
     final double saleFee;
 
-    final double saleFixed;
-    final double salePerSize;
+    private final double saleFixed;
+    private final double salePerSize;
+    /** Variance of the costs of one sale about their mean. */
+    final double saleVariance;
+
+    private final double[] saleFamily;
     final double stripFee;
     /** Chance that stripping brings anything. */
     final double stripPays;
@@ -36,15 +40,16 @@ final class Takings {
     /** Standard error of what comebacks cost, over itself. */
     private double comebackError;
 
-    private final double[] missing;
-    private final double[] listed;
-    private final double missingUsual;
+    /** Share of listed sets that never come. */
+    final double missingUsual;
 
     Takings(Records r, double hourly) {
         double[] sale = saleCosts(r, hourly);
         saleFixed = sale[0];
         salePerSize = sale[1];
         saleFee = sale[2];
+        saleFamily = new double[r.history.families().size()];
+        saleVariance = familyCosts(r, hourly);
         double stripped = WORTH;
         double paying = WORTH * 0.95;
         double gross = 1;
@@ -57,8 +62,8 @@ final class Takings {
         double missingSum = 0;
         double missingCount = WORTH;
         int suppliers = r.history.suppliers().size();
-        missing = new double[suppliers];
-        listed = new double[suppliers];
+        double[] missing = new double[suppliers];
+        double[] listed = new double[suppliers];
         Stays stays = r.stays;
         for (int s = 0; s < r.fault.length; s++) {
             byte result = stays.result[s];
@@ -144,6 +149,45 @@ final class Takings {
             x[i] = sum / a[i][i];
         }
         return x;
+    }
+
+    /** What the sales of a family cost beyond what its size and price let expect, shrunk; returns the variance within families. */
+    private double familyCosts(Records r, double hourly) {
+        double[] n = new double[saleFamily.length];
+        double squares = WORTH * Math.pow(0.2 * Assumed.SHIPPING_HOURS * hourly, 2);
+        double all = WORTH;
+        for (int s = 0; s < r.fault.length; s++) {
+            if (r.stays.sold(s) && r.stays.gross[s] > 0) {
+                double e = r.stays.costs[s] - saleCosts(-1, r.logInches[s]) - saleFee * r.stays.gross[s];
+                n[r.family(s)]++;
+                saleFamily[r.family(s)] += e;
+                squares += e * e;
+                all++;
+            }
+        }
+        double within = squares;
+        double between = 0;
+        double families = 3;
+        for (int f = 0; f < n.length; f++) {
+            within -= n[f] > 0 ? saleFamily[f] * saleFamily[f] / n[f] : 0;
+            families += n[f] > 0 ? 1 : 0;
+        }
+        double variance = Math.max(squares * 0.1, within) / all;
+        for (int f = 0; f < n.length; f++) {
+            if (n[f] > 0) {
+                between += Math.max(-variance, Math.pow(saleFamily[f] / n[f], 2) - variance / n[f]);
+            }
+        }
+        double spread = Math.max(variance * 1e-4, between / families);
+        for (int f = 0; f < n.length; f++) {
+            saleFamily[f] = n[f] == 0 ? 0 : saleFamily[f] / (n[f] + variance / spread);
+        }
+        return variance;
+    }
+
+    /** Costs of a sale that do not follow its price. */
+    double saleCosts(int family, double logInches) {
+        return saleFixed + salePerSize * Math.exp(logInches) + (family < 0 ? 0 : saleFamily[family]);
     }
 
     private static double unloading(Records r) {
@@ -281,14 +325,5 @@ final class Takings {
 
     double comebackRate(int k) {
         return comeback[k];
-    }
-
-    /** Shape parameters of a supplier's share of sets that never come; a supplier never seen for -1. */
-    double[] missingShape(int supplier) {
-        double worth = 60;
-        double n = supplier < 0 ? 0 : listed[supplier];
-        double gone = supplier < 0 ? 0 : missing[supplier];
-        double weight = Math.min(1, 400 / (n + 1));
-        return new double[] {worth * missingUsual + weight * gone, worth * (1 - missingUsual) + weight * (n - gone)};
     }
 }
