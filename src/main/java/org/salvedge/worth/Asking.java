@@ -30,7 +30,7 @@ final class Asking {
                 int l = r.lot(s);
                 n[l]++;
                 meanX[l] += (price(s) - meanX[l]) / n[l];
-                meanY[l] += (Math.log(r.history.setAsking(s)) - meanY[l]) / n[l];
+                meanY[l] += (Math.log((double) r.history.setAsking(s)) - meanY[l]) / n[l];
             }
         }
         double xy = WORTH * 0.05;
@@ -40,7 +40,7 @@ final class Asking {
             int l = r.lot(s);
             if (r.history.setAsking(s) > 0 && n[l] > 1) {
                 double x = price(s) - meanX[l];
-                xy += x * (Math.log(r.history.setAsking(s)) - meanY[l]);
+                xy += x * (Math.log((double) r.history.setAsking(s)) - meanY[l]);
                 xx += x * x;
                 all++;
             }
@@ -54,7 +54,7 @@ final class Asking {
         for (int s = 0; s < r.fault.length; s++) {
             int l = r.lot(s);
             if (r.history.setAsking(s) > 0 && n[l] > 1) {
-                double e = Math.log(r.history.setAsking(s)) - meanY[l] - power * (price(s) - meanX[l]);
+                double e = Math.log((double) r.history.setAsking(s)) - meanY[l] - power * (price(s) - meanX[l]);
                 count[r.family(s)]++;
                 sum[r.family(s)] += e;
                 squares += e * e;
