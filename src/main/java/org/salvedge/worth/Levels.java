@@ -386,7 +386,7 @@ final class Levels {
                 }
                 return l;
             } catch (ArithmeticException notYet) {
-                continue;
+                // contradictory still: drawn in further
             }
         }
     }
