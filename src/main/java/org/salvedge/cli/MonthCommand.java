@@ -16,6 +16,8 @@ import org.salvedge.shop.AsOf;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
 import org.salvedge.stats.Kitagawa;
+import org.salvedge.yield.Cause;
+import org.salvedge.yield.Causes;
 import org.salvedge.yield.MonthChange;
 import org.salvedge.yield.MonthFigures;
 import org.salvedge.yield.MonthReview;
@@ -68,7 +70,8 @@ final class MonthCommand extends Command {
         tables.join();
         Settings settings = session.shop().settings();
         if (format == Format.JSON) {
-            session.json(json(MonthChange.of(Outcomes.of(history, settings.labourRate()), asked)));
+            Outcomes outcomes = Outcomes.of(history, settings.labourRate());
+            session.json(json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked)));
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked);
@@ -100,7 +103,7 @@ final class MonthCommand extends Command {
                         : String.format(java.util.Locale.ROOT, ", yield %.2f", (double) row.saved() / row.decided()));
     }
 
-    private static Map<String, Object> json(MonthChange change) {
+    private static Map<String, Object> json(MonthChange change, List<Cause> causes) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("month", change.month().toString());
         json.put("now", figures(change.now()));
@@ -130,6 +133,20 @@ final class MonthCommand extends Command {
         }
         json.put("chart", chart == null ? null : limits);
         json.put("signal", chart != null && chart.signal());
+        json.put("causes", causes.stream().map(MonthCommand::cause).toList());
+        return json;
+    }
+
+    private static Map<String, Object> cause(Cause cause) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("cause", cause.kind().code());
+        json.put("what", cause.what());
+        json.put("direction", cause.up() ? "up" : "down");
+        json.put("effect", cause.effect());
+        json.put("p", cause.p());
+        json.put("p_adjusted", cause.adjusted());
+        json.put("stands_out", cause.standsOut());
+        json.put("sets", cause.sets());
         return json;
     }
 

@@ -40,20 +40,30 @@ public record Bridge(
         return new Bridge(sets, m[0], m[1], m[2], m[3], m[4], m[5], m[6]);
     }
 
+    /** Takes an amount of a kind: 0 takings, 1 selling costs, 2 parts, 3 labour, 4 comebacks, 5 landed cost. */
+    interface Step {
+        void take(int kind, long minor);
+    }
+
     private static void add(Outcomes o, int set, long[] sums) {
+        add(o, set, (kind, minor) -> sums[kind] += minor);
+        sums[6] += o.margin(set);
+    }
+
+    /** The amounts of one set. */
+    static void add(Outcomes o, int set, Step step) {
         History h = o.history();
         for (int e = h.exitStart(set); e < h.exitStart(set + 1); e++) {
-            sums[0] += h.exitGross(e);
-            sums[1] += h.exitCosts(e);
+            step.take(0, h.exitGross(e));
+            step.take(1, h.exitCosts(e));
         }
         for (int a = h.attemptStart(set); a < h.attemptStart(set + 1); a++) {
-            sums[2] += h.attemptParts(a);
+            step.take(2, h.attemptParts(a));
         }
-        sums[3] += o.labour(set);
+        step.take(3, o.labour(set));
         for (int c = h.comebackStart(set); c < h.comebackStart(set + 1); c++) {
-            sums[4] += h.comebackCost(c);
+            step.take(4, h.comebackCost(c));
         }
-        sums[5] += o.landed(set);
-        sums[6] += o.margin(set);
+        step.take(5, o.landed(set));
     }
 }

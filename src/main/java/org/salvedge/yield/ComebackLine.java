@@ -54,7 +54,7 @@ public record ComebackLine(
                         h.families().text(h.setFamily(set)),
                         LocalDate.ofEpochDay(sold),
                         h.comebackDay(comeback) - sold,
-                        latestFix(h, set, sold),
+                        fixText(h, latestFix(h, set, sold)),
                         h.faults().text(h.comebackFault(comeback)),
                         new Money(h.comebackCost(comeback), h.currency()),
                         h.comebackRestocked(comeback) == 1));
@@ -62,22 +62,18 @@ public record ComebackLine(
         }
     }
 
-    private static String latestFix(History h, int set, int byDay) {
+    private static String fixText(History h, int fix) {
+        return fix < 0 ? "" : h.fixes().text(fix);
+    }
+
+    /** Number in the dictionary of fixes of the latest attempt by a day; -1 without one. */
+    static int latestFix(History h, int set, int byDay) {
         int latest = -1;
         for (int a = h.attemptStart(set); a < h.attemptStart(set + 1); a++) {
-            if (h.attemptDay(a) <= byDay && (latest < 0 || later(h, a, latest))) {
+            if (h.attemptDay(a) <= byDay && (latest < 0 || AttemptOrder.before(h, latest, a))) {
                 latest = a;
             }
         }
-        return latest < 0 ? "" : h.fixes().text(h.attemptFix(latest));
-    }
-
-    private static boolean later(History h, int a, int b) {
-        if (h.attemptDay(a) != h.attemptDay(b)) {
-            return h.attemptDay(a) > h.attemptDay(b);
-        }
-        return h.attemptSecond(a) != h.attemptSecond(b)
-                ? h.attemptSecond(a) > h.attemptSecond(b)
-                : h.attemptNumber(a) > h.attemptNumber(b);
+        return latest < 0 ? -1 : h.attemptFix(latest);
     }
 }

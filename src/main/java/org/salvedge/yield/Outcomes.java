@@ -194,6 +194,11 @@ public final class Outcomes {
         return labour.minor(micros[set]);
     }
 
+    /** Labour on so many millionths of a minute at the rate in force, minor units, half up. */
+    long labourOf(long time) {
+        return labour.minor(time);
+    }
+
     /** Labour on a lot as a whole at the rate in force, minor units. */
     long labourOfLot(int lot) {
         return labour.minor(Math.max(0, history.lotMicros(lot)));
