@@ -1,5 +1,7 @@
 package org.salvedge.manifest;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.salvedge.shop.Problem;
@@ -14,6 +16,7 @@ import org.salvedge.shop.Problem;
  * @param columns field = the header text it was read from; only fields that have a column
  * @param sets one for each physical set, in order of the file
  * @param problems in order of the file
+ * @param tables every table that was read, with all its columns, needed or not
  */
 public record Manifest(
         String file,
@@ -22,8 +25,11 @@ public record Manifest(
         int headerRow,
         Map<String, String> columns,
         List<ListedSet> sets,
-        List<Problem> problems) {
+        List<Problem> problems,
+        List<TableReading> tables) {
     public Manifest {
+        tables = List.copyOf(tables);
+        columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
         sets = List.copyOf(sets);
         problems = List.copyOf(problems);
     }

@@ -1,17 +1,10 @@
 package org.salvedge.manifest;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.manifest.grid.Grid;
 import org.salvedge.manifest.grid.GridReader;
 import org.salvedge.manifest.grid.Sheet;
 import org.salvedge.shop.Refused;
@@ -19,15 +12,11 @@ import org.salvedge.shop.Settings;
 
 /** Reads a seller's spreadsheet: bytes, grid, header, fields, sets and problems. */
 public final class ManifestReader {
-    private static final long LARGEST = 256L << 20;
-
-    private final ColumnWords columns;
-    private final SymptomWords symptoms;
+    private final Settings settings;
 
     /** @param settings the shop's own header words ([columns]) and symptom words ([symptoms]) */
     public ManifestReader(Settings settings) {
-        columns = new ColumnWords(settings.columns());
-        symptoms = new SymptomWords(settings.symptoms());
+        this.settings = settings;
     }
 
     /**
@@ -35,92 +24,61 @@ public final class ManifestReader {
      * @throws Refused if the file is no table that can be read, naming the file and the reason
      */
     public Manifest read(Path file, @Nullable String password) {
-        String name = visible(
-                file.getFileName() == null
-                        ? file.toString()
-                        : file.getFileName().toString());
-        requirePlainFile(file, name);
-        Path copy = null;
-        try {
-            copy = Files.createTempFile("salvedge", ".list");
-            String sha256 = copy(file, copy);
-            return understand(name, sha256, GridReader.read(copy, name, password));
-        } catch (IOException e) {
-            throw new Refused(name + " cannot be read: " + e.getMessage());
-        } finally {
-            if (copy != null) {
-                try {
-                    Files.deleteIfExists(copy);
-                } catch (IOException e) {
-                    // A leftover copy in the temporary folder harms nothing.
-                }
-            }
-        }
-    }
-
-    private Manifest understand(String name, String sha256, List<Sheet> sheets) {
-        Finds finds = new Finds(name, new ClaimReader(symptoms));
-        SheetReader reader = new SheetReader(columns, finds);
-        for (Sheet sheet : sheets) {
+        GridReader.Result result = new GridReader().read(file, password);
+        String name = GridReader.shownName(file);
+        Findings findings = new Findings(name);
+        Readers readers = Readers.of(settings);
+        List<Table> tables = new ArrayList<>();
+        List<String> sheetOfTable = new ArrayList<>();
+        List<TableReading> readings = new ArrayList<>();
+        Grid grid = result.grid();
+        for (Sheet sheet : grid.sheets()) {
             if (sheet.isVisible()) {
-                reader.read(sheet);
+                SheetReader reader = new SheetReader(sheet, readers, findings);
+                reader.read();
+                for (Table table : reader.tables()) {
+                    tables.add(table);
+                    sheetOfTable.add(findings.sheetName());
+                }
+                readings.addAll(reader.readings());
             }
         }
-        Header header = finds.first();
-        if (header == null) {
-            throw new Refused(
-                    name + " holds no table of sets: no row with headings such as maker, model, size was found. "
-                            + "Name the seller's headings under [columns] in shop.toml.");
+        findings.startSheet(grid.sheets().size() == 1 ? grid.sheets().get(0).name() : null);
+        for (Grid.Note note : grid.notes()) {
+            findings.problem(note.row(), null, note.found(), note.problem(), note.advice());
         }
-        if (finds.sets().isEmpty() && finds.problems().isEmpty()) {
-            throw new Refused(name + " holds a header and no sets under it. Ask the seller for the whole list.");
+        if (tables.isEmpty()) {
+            throw new Refused(name + " holds no header of a list of sets. "
+                    + "Look for a row that names model, size and fault; add its words to [columns] in shop.toml.");
+        }
+        int main = mainTable(readings);
+        if (findings.isEmpty()) {
+            findings.startSheet(sheetOfTable.get(main).isEmpty() ? null : sheetOfTable.get(main));
+            findings.problem(
+                    tables.get(main).header().row(),
+                    null,
+                    null,
+                    "is a header with no set under it",
+                    "Ask the seller for the list");
         }
         return new Manifest(
                 name,
-                sha256,
-                finds.firstSheet(),
-                header.row(),
-                Map.copyOf(header.answer()),
-                finds.sets(),
-                finds.problems());
+                result.sha256(),
+                sheetOfTable.get(main),
+                tables.get(main).header().row(),
+                tables.get(main).headings(),
+                findings.sets(),
+                findings.problems(),
+                readings);
     }
 
-    private static void requirePlainFile(Path file, String name) {
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new Refused(name + " is not there. Check the name and the folder.");
-        }
-        if (!Files.isRegularFile(file)) {
-            throw new Refused(name + " is no plain file" + (Files.isDirectory(file) ? " but a folder" : "")
-                    + ". Give the spreadsheet itself.");
-        }
-    }
-
-    private static String copy(Path file, Path copy) throws IOException {
-        MessageDigest digest;
-        try {
-            digest = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e); // every Java platform has it
-        }
-        long total = 0;
-        byte[] buffer = new byte[1 << 16];
-        try (InputStream in = Files.newInputStream(file);
-                OutputStream out = Files.newOutputStream(copy)) {
-            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                total += n;
-                if (total > LARGEST) {
-                    throw new Refused(file.getFileName() + " is larger than " + (LARGEST >> 20)
-                            + " MiB. Split the list into smaller files.");
-                }
-                digest.update(buffer, 0, n);
-                out.write(buffer, 0, n);
+    /** The first table that gave sets, or the first. */
+    private static int mainTable(List<TableReading> readings) {
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.get(i).sets() > 0) {
+                return i;
             }
         }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    /** A file's name may hold control characters, which must not reach the terminal. */
-    private static String visible(String name) {
-        return name.replaceAll("\\p{Cntrl}", "?");
+        return 0;
     }
 }

@@ -1,79 +1,61 @@
 package org.salvedge.manifest;
 
 import java.math.BigDecimal;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
+import java.math.RoundingMode;
+import java.util.Map;
+import org.salvedge.manifest.grid.Cell;
+import org.salvedge.manifest.words.Field;
 
-/** Prices as sellers write them, in the decimal convention of their column. */
-final class Prices {
-    /** How a column writes its decimals. */
-    enum Convention {
-        POINT,
-        COMMA,
-        UNDECIDED
+/**
+ * Which of a table's amounts is the asking price of one set: what the seller asks before retail value, the price of one before
+ * that of the line.
+ *
+ * @param unit column of the price of one set, or {@link Table#ABSENT}
+ * @param line column of the price of the whole line, or {@link Table#ABSENT}
+ */
+record Prices(int unit, int line, Amount unitAmount, Amount lineAmount) {
+    private static final int CENTS = 2;
+
+    /** @param amounts how each column of amounts writes them */
+    static Prices of(Map<Field, Integer> columns, Map<Integer, Amount> amounts, Amount none) {
+        boolean asks = columns.containsKey(Field.ASK_UNIT)
+                || columns.containsKey(Field.ASK)
+                || columns.containsKey(Field.ASK_LINE);
+        int unit = asks ? first(columns, Field.ASK_UNIT, Field.ASK) : first(columns, Field.RETAIL_UNIT, Field.RETAIL);
+        int line = first(columns, asks ? Field.ASK_LINE : Field.RETAIL_LINE, Field.NONE);
+        return new Prices(unit, line, amounts.getOrDefault(unit, none), amounts.getOrDefault(line, none));
     }
 
-    private static final Pattern FRAME = Pattern.compile(
-            "(?i)^(?:eur|euro|euros|usd|gbp|chf|us\\$|[€$£¥]|fr\\.?|approx\\.?|ca\\.?|\\s)*(-?[0-9][0-9.,'’\\s]*)(?:,-|\\.-|-)?(?:eur|euro|euros|usd|gbp|chf|each|ea|pro|stk|st|[€$£¥]|\\s)*$");
-    private static final Pattern GROUPED_POINT = Pattern.compile("-?[0-9]{1,3}(?:\\.[0-9]{3})+");
-    private static final Pattern GROUPED_COMMA = Pattern.compile("-?[0-9]{1,3}(?:,[0-9]{3})+");
-    private static final BigDecimal ABSURD = new BigDecimal("1000000");
-
-    private Prices() {}
-
-    static boolean isNone(String text) {
-        String t = text.strip().toLowerCase(java.util.Locale.ROOT);
-        return t.isEmpty() || t.matches("[-–—.]+|n/?a|n\\.a\\.|none|k\\.?a\\.?|tbc|tba|nil|s/?p|nc|null|\\?+");
+    private static int first(Map<Field, Integer> columns, Field best, Field other) {
+        return columns.getOrDefault(best, columns.getOrDefault(other, Table.ABSENT));
     }
 
-    /** What one text says of its column's convention. */
-    static Convention hint(String text) {
-        Matcher m = FRAME.matcher(text.strip());
-        if (!m.matches()) {
-            return Convention.UNDECIDED;
-        }
-        String n = m.group(1).replaceAll("[\\s'’]", "");
-        int point = n.lastIndexOf('.');
-        int comma = n.lastIndexOf(',');
-        if (point >= 0 && comma >= 0) {
-            return point > comma ? Convention.POINT : Convention.COMMA;
-        }
-        if (point >= 0) {
-            return n.indexOf('.') != point
-                    ? Convention.COMMA
-                    : n.length() - point - 1 == 3 ? Convention.UNDECIDED : Convention.POINT;
-        }
-        if (comma >= 0) {
-            return n.indexOf(',') != comma
-                    ? Convention.POINT
-                    : n.length() - comma - 1 == 3 ? Convention.UNDECIDED : Convention.COMMA;
-        }
-        return Convention.UNDECIDED;
+    int shownColumn() {
+        return unit != Table.ABSENT ? unit : line;
     }
 
-    /** The amount; null if it cannot be read or is absurd. */
-    static @Nullable BigDecimal read(String text, Convention convention) {
-        Matcher m = FRAME.matcher(text.strip());
-        if (!m.matches()) {
-            return null;
+    /** The price of one set; the column it was read from is that of {@link #usedColumn}. */
+    Reading<BigDecimal> read(Cell[] row, int sets) {
+        int used = usedColumn(row);
+        if (used == Table.ABSENT) {
+            return Reading.nothing();
         }
-        String n = m.group(1).replaceAll("[\\s'’]", "");
-        if (convention == Convention.COMMA) {
-            n = n.replace(".", "").replace(',', '.');
-        } else if (convention == Convention.POINT) {
-            n = n.replace(",", "");
-        } else {
-            n = GROUPED_POINT.matcher(n).matches()
-                    ? n
-                    : GROUPED_COMMA.matcher(n).matches() ? n.replace(",", "") : n.replace(',', '.');
-            n = GROUPED_POINT.matcher(n).matches() && n.indexOf('.') != n.lastIndexOf('.') ? n.replace(".", "") : n;
+        if (used == unit) {
+            return unitAmount.read(row[unit]);
         }
-        try {
-            BigDecimal amount = new BigDecimal(n.endsWith(".") ? n.substring(0, n.length() - 1) : n);
-            return amount.signum() < 0 || amount.compareTo(ABSURD) > 0 ? null : amount;
-        } catch (NumberFormatException e) {
-            return null;
+        Reading<BigDecimal> whole = lineAmount.read(row[line]);
+        BigDecimal value = whole.value();
+        if (value == null || sets == 1) {
+            return whole;
         }
+        return Reading.of(value.divide(BigDecimal.valueOf(sets), CENTS, RoundingMode.HALF_UP));
+    }
+
+    /** The line's price stands in where that of one set is blank. */
+    int usedColumn(Cell[] row) {
+        boolean unitBlank = unit == Table.ABSENT
+                || unitAmount.read(row[unit]).value() == null
+                        && !unitAmount.read(row[unit]).isBad();
+        return unitBlank && line != Table.ABSENT ? line : unit;
     }
 }

@@ -1,375 +1,211 @@
 package org.salvedge.manifest;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.grid.Cell;
-import org.salvedge.manifest.grid.Sheet;
-import org.salvedge.shop.Claim;
+import org.salvedge.manifest.words.Field;
 import org.salvedge.shop.Quantity;
 
-/** Reads the rows of one table: which are sets, and what each says. */
+/** Reads the rows of one table: which are sets, what each says, what is wrong with it. */
 final class RowReader {
-    private static final int LONG_NOTE = 2;
+    private final Table table;
+    private final Readers readers;
+    private final Findings findings;
+    private final RowSorter sorter;
+    private Cell[] before = new Cell[0];
 
-    private final Sheet sheet;
-    private final Header header;
-    private final Map<Integer, Prices.Convention> conventions;
-    private final Finds finds;
-
-    RowReader(Sheet sheet, Header header, Map<Integer, Prices.Convention> conventions, Finds finds) {
-        this.sheet = sheet;
-        this.header = header;
-        this.conventions = conventions;
-        this.finds = finds;
+    RowReader(Table table, Readers readers, Findings findings) {
+        this.table = table;
+        this.readers = readers;
+        this.findings = findings;
+        this.sorter = new RowSorter(table, readers);
     }
 
-    void read(int row, Cell[] cells) {
-        int own = RowKind.own(cells);
-        if (own == 0 || RowKind.isRule(cells)) {
-            return;
-        }
-        Naming name = naming(cells);
-        if (RowKind.isTotal(cells) && (name.model == null || name.maker == null)) {
-            return;
-        }
-        if (own < LONG_NOTE && (name.model == null || header.kinds() > LONG_NOTE)) {
-            return; // a heading or a note
-        }
-        for (int c = 0; c < cells.length; c++) {
-            if (cells[c].kind() == Cell.Kind.DAMAGED) {
-                String why = cells[c].damage();
-                problem(row, c, cells[c].shown(), why == null ? "is damaged" : why, "Ask the seller for this row");
+    /** @param fields of the row's record; -1 where the format has no records */
+    void read(Cell[] row, int number, int fields) {
+        RowSorter.Kind kind = sorter.sort(row);
+        switch (kind) {
+            case PASSED_OVER -> {}
+            case OTHER_GOODS ->
+                findings.problem(number, null, sorter.label(row), "is no television set", "It is left out of the sets");
+            case UNCLEAR ->
+                findings.problem(
+                        number,
+                        null,
+                        sorter.label(row),
+                        "cannot be told for a television set",
+                        "Compare the row with the seller's file");
+            case SET -> {
+                repeatDittos(row);
+                if (fitsHeader(row, number, fields)) {
+                    readSet(row, number);
+                }
+                before = row;
             }
         }
-        String category = text(cells, Field.CATEGORY);
-        if (NotATelevision.is(name.all, category) || saysOtherGoods(cells, name)) {
-            problem(row, -1, name.all.strip(), "is no television set", "It is left out; nothing is booked for it");
-            return;
-        }
-        if (name.model == null && name.maker == null) {
-            if (own >= 3) {
-                problem(
-                        row,
-                        -1,
-                        shown(cells),
-                        "has neither maker nor model",
-                        "Give both, or delete the row if it is no set");
-            }
-            return;
-        }
-        if (name.model == null && !hasSetFacts(cells)) {
-            return; // "Orlan" alone, or a note in the first column
-        }
-        book(row, cells, name);
     }
 
-    /** "Soundbar, no remote" under the faults of a row without a size. */
-    private boolean saysOtherGoods(Cell[] cells, Naming name) {
-        Field size = header.sizeField();
-        boolean sized = name.size != null || size != null && !text(cells, size).isEmpty();
-        return !sized && NotATelevision.begins(text(cells, Field.CLAIMED));
+    /** Reports a record of more or fewer fields than the header; false where its values do not fit where they stand. */
+    private boolean fitsHeader(Cell[] row, int number, int fields) {
+        int wanted = table.header().fields();
+        boolean extra = false;
+        for (int c = Math.max(0, wanted); c < row.length && fields > wanted; c++) {
+            extra |= !row[c].isBlank();
+        }
+        if (fields < 0 || fields >= wanted && !extra) {
+            return true;
+        }
+        boolean fits = sorter.misfits(row) == 0;
+        findings.problem(
+                number,
+                null,
+                sorter.label(row),
+                "has " + fields + " fields where the header has " + wanted,
+                fits ? "Compare the row with the seller's file" : "Mend the row in the file; it is left out of the sets");
+        return fits;
     }
 
-    /** Something beside the name that makes a row a set: a size, a serial, a claim, a price. */
-    private boolean hasSetFacts(Cell[] cells) {
-        int facts = 0;
-        Field size = header.sizeField();
-        Field price = header.priceField();
-        for (Field f : new Field[] {size, Field.SERIAL, Field.CLAIMED, price}) {
-            facts += f != null && !text(cells, f).isEmpty() ? 1 : 0;
-        }
-        return facts >= 2;
-    }
-
-    private record Naming(
-            @Nullable String maker,
-            @Nullable String model,
-            String all,
-            @Nullable Quantity size,
-            String rest) {}
-
-    private Naming naming(Cell[] cells) {
-        String maker = text(cells, Field.MAKER);
-        String model = text(cells, Field.MODEL);
-        Cell modelCell = cell(cells, Field.MODEL);
-        String together = text(cells, Field.MAKER_MODEL);
-        String description = text(cells, Field.DESCRIPTION);
-        String all = String.join(" ", maker, model, together, description);
-        Quantity size = Sizes.inText(together + " " + description);
-        String rest = "";
-        if (modelCell != null && modelCell.kind() == Cell.Kind.DATE) {
-            return new Naming(none(maker), "", all, size, rest);
-        }
-        if (modelCell != null && (modelCell.kind() == Cell.Kind.ERROR || modelCell.kind() == Cell.Kind.DAMAGED)) {
-            return new Naming(none(maker), "", all, size, rest);
-        }
-        if (ModelText.isUnknown(model) && !(together + description).isBlank()) {
-            ModelText.Parts parts = ModelText.of(together.isBlank() ? description : together);
-            model = parts.model() == null ? "" : parts.model();
-            maker = maker.isEmpty() && parts.maker() != null ? parts.maker() : maker;
-            rest = together.isBlank() ? parts.rest() : description;
-        } else if (maker.isEmpty() && model.contains(" ")) {
-            ModelText.Parts parts = ModelText.of(model);
-            if (parts.maker() != null && parts.model() != null) {
-                maker = parts.maker();
-                model = parts.model();
+    private void repeatDittos(Cell[] row) {
+        for (int c = 0; c < row.length && c < before.length; c++) {
+            if (row[c].kind() == Cell.Kind.TEXT && readers.rowWords().isDitto(row[c].shown())) {
+                row[c] = before[c];
             }
         }
-        return new Naming(none(maker), ModelText.isUnknown(model) ? null : model, all, size, rest);
     }
 
-    private static @Nullable String none(String text) {
-        return ModelText.isUnknown(text) ? null : ModelText.tidy(text);
-    }
-
-    private void book(int row, Cell[] cells, Naming name) {
-        int quantity = quantity(row, cells);
-        if (quantity <= 0) {
+    private void readSet(Cell[] row, int number) {
+        Reading<Integer> count = count(row);
+        Integer sets = count.value();
+        if (sets == null) {
+            problem(number, Field.QUANTITY, row, count);
             return;
         }
-        String model = name.model;
-        Cell modelCell = cell(cells, Field.MODEL);
-        if (modelCell != null && modelCell.kind() == Cell.Kind.DATE) {
-            problem(
-                    row,
-                    column(Field.MODEL),
-                    modelCell.shown(),
-                    "is a date, not a model",
-                    "The seller's program changed it; look at the rear label");
-            model = null;
-        } else if (modelCell != null && modelCell.kind() == Cell.Kind.ERROR) {
-            problem(row, column(Field.MODEL), modelCell.shown(), "is an error value", "Ask the seller for the model");
-            model = null;
-        } else if (modelCell != null && modelCell.kind() == Cell.Kind.DAMAGED) {
-            model = null; // told above
-        } else if (model == null) {
-            problem(row, column(Field.MODEL), null, "the model is missing", "Give the model number on the rear label");
+        Names names = new NameReader(table, readers).read(row);
+        for (Names.Fault fault : names.faults()) {
+            findings.problem(number, fault.column(), fault.found(), fault.problem(), fault.advice());
         }
-        if (name.maker == null
-                && (header.has(Field.MAKER) || header.has(Field.MAKER_MODEL) || header.has(Field.DESCRIPTION))) {
-            problem(row, column(Field.MAKER), null, "the maker is missing", "Give the maker");
+        Quantity inches = inches(row, number, names);
+        var claim = new ClaimColumns(table, readers).read(row, names.description());
+        var price = table.prices().read(row, sets);
+        if (price.problem() != null) {
+            int column = table.prices().usedColumn(row);
+            findings.problem(number, table.heading(column), row[column].shown(), price.problem(), price.advice());
         }
-        Quantity inches = size(row, cells, name);
-        List<@Nullable String> serials = serials(row, cells, quantity);
-        BigDecimal asking = asking(row, cells, quantity);
-        String claimText = claimText(cells, name);
-        ClaimReader.Reading claim =
-                claimText.isEmpty() ? new ClaimReader.Reading(Claim.UNTESTED, 0.2, "") : finds.claims.read(claimText);
-        String sheetName = sheet.name() == null ? "" : sheet.name();
-        for (int k = 0; k < quantity; k++) {
-            finds.set(new ListedSet(
-                    sheetName,
-                    row,
-                    name.maker,
-                    model == null ? null : ModelText.tidy(model),
+        List<@Nullable String> serials = serials(row, number, sets);
+        for (int i = 0; i < sets; i++) {
+            findings.add(new ListedSet(
+                    findings.sheetName(),
+                    number,
+                    names.maker(),
+                    names.model(),
                     inches,
-                    serials.get(k),
+                    i < serials.size() ? serials.get(i) : null,
                     claim.claim(),
-                    claimText.isEmpty() ? null : claimText,
+                    claim.text(),
                     claim.sureness(),
-                    asking));
+                    price.value()));
         }
     }
 
-    private int quantity(int row, Cell[] cells) {
-        if (!header.has(Field.QUANTITY)) {
-            return 1;
+    private void problem(int number, Field field, Cell[] row, Reading<?> reading) {
+        String problem = reading.problem();
+        if (problem != null) {
+            int column = table.column(field);
+            findings.problem(number, table.heading(column), row[column].shown(), problem, reading.advice());
         }
-        String text = text(cells, Field.QUANTITY);
-        if (text.isEmpty()) {
-            return 1;
-        }
-        int n = Quantities.read(text);
-        if (n <= 0 || n > Quantities.LARGEST) {
-            problem(
-                    row,
-                    column(Field.QUANTITY),
-                    text,
-                    n > Quantities.LARGEST ? "is an absurd quantity" : "is not a quantity",
-                    "Give the number of sets, 1 to " + Quantities.LARGEST);
-            return 0;
-        }
-        return n;
     }
 
-    private @Nullable Quantity size(int row, Cell[] cells, Naming name) {
-        Field f = header.sizeField();
-        if (f == null) {
-            return name.size;
+    private Reading<Integer> count(Cell[] row) {
+        int column = table.column(Field.QUANTITY);
+        if (column != Table.ABSENT) {
+            return CountReader.read(row[column]);
         }
-        Cell c = cell(cells, f);
-        String text = c == null ? "" : c.shown();
-        if (c == null || ModelText.isUnknown(text)) {
-            if (name.size == null) {
-                problem(
-                        row,
-                        column(f),
-                        text.isEmpty() ? null : text,
-                        "the screen size is missing",
-                        "Give inches or centimetres");
+        int description = table.column(Field.DESCRIPTION);
+        return Reading.of(description == Table.ABSENT ? 1 : CountReader.leading(row[description].shown()));
+    }
+
+    private @Nullable Quantity inches(Cell[] row, int number, Names names) {
+        int column = table.column(Field.INCHES);
+        Description description = names.description();
+        if (column != Table.ABSENT) {
+            Reading<Quantity> size = readers.sizes().read(row[column], table.unit());
+            if (size.problem() != null) {
+                problem(number, Field.INCHES, row, size);
+            } else if (size.value() == null) {
+                Quantity told = description == null ? null : description.inches();
+                if (told != null) {
+                    return told;
+                }
+                findings.problem(
+                        number, table.heading(column), null, "has no screen size", "Look it up by the model number");
             }
-            return name.size;
+            return size.value();
         }
-        Quantity inches = c.kind() == Cell.Kind.TEXT || c.kind() == Cell.Kind.NUMBER ? Sizes.ofCell(text, f) : null;
-        if (inches == null) {
-            problem(
-                    row,
-                    column(f),
-                    text,
-                    "is not a screen size",
-                    "Give inches or centimetres (55, 55\", 139 cm), or leave it empty");
+        if (description != null && description.inches() != null) {
+            return description.inches();
         }
-        return inches;
+        Quantity guessed = ModelSize.of(names.model());
+        if (guessed == null) {
+            findings.problem(number, null, sorter.label(row), "has no screen size", "Look it up by the model number");
+        }
+        return guessed;
     }
 
-    private List<@Nullable String> serials(int row, Cell[] cells, int quantity) {
-        List<@Nullable String> out = new ArrayList<>();
-        Cell c = cell(cells, Field.SERIAL);
-        String text = c == null ? "" : c.shown();
-        boolean none = c == null || Serials.isNone(text);
-        boolean lost = c != null
-                && (c.hasLostDigits()
-                        || c.kind() == Cell.Kind.ERROR
-                        || c.kind() == Cell.Kind.DAMAGED
-                        || c.kind() == Cell.Kind.DATE);
-        if (lost) {
-            problem(
-                    row,
-                    column(Field.SERIAL),
-                    text,
-                    "is no serial any more: digits are lost",
-                    "Read the serial from the set");
+    private List<@Nullable String> serials(Cell[] row, int number, int sets) {
+        int column = table.column(Field.SERIAL);
+        if (column == Table.ABSENT) {
+            return List.of();
         }
-        List<String> listed = none || lost
-                ? List.of()
-                : quantity == 1 && !text.matches("(?s).*[,;\\n].*") ? List.of(text.strip()) : Serials.list(text);
-        if (!none && !lost && listed.size() != quantity) {
-            problem(
-                    row,
-                    column(Field.SERIAL),
-                    text,
-                    "holds " + listed.size() + " serials for " + quantity + " sets",
-                    "Give one serial for each set");
+        Cell cell = row[column];
+        SerialReader.Serials found = readers.serials().read(cell, sets);
+        if (found.lost() != null) {
+            findings.problem(
+                    number,
+                    table.heading(column),
+                    found.lost(),
+                    "is a serial that lost digits when it was stored as a number",
+                    "Read it from the rear label");
+        } else if (cell.kind() == Cell.Kind.ERROR || cell.kind() == Cell.Kind.DAMAGED) {
+            findings.problem(
+                    number,
+                    table.heading(column),
+                    cell.shown(),
+                    damage(cell, "is no serial"),
+                    "Read it from the rear label");
         }
-        for (int k = 0; k < quantity; k++) {
-            String serial = k < listed.size() ? listed.get(k) : null;
-            if (serial != null && Serials.isDamaged(serial)) {
-                problem(
-                        row,
-                        column(Field.SERIAL),
-                        serial,
-                        "is no serial any more: it went through scientific notation",
-                        "Read the serial from the set");
-                serial = null;
-            }
+        List<@Nullable String> serials = found.serials();
+        if (!serials.isEmpty() && serials.size() != sets && cell.kind() != Cell.Kind.DATE) {
+            findings.problem(
+                    number,
+                    table.heading(column),
+                    cell.shown(),
+                    serials.size() < sets
+                            ? "has " + serials.size() + " serials for " + sets + " sets"
+                            : "has " + serials.size() + " serials for " + (sets == 1 ? "one set" : sets + " sets"),
+                    "Ask the seller; sets left over have no serial");
+        }
+        checkRepeats(serials, number, column);
+        return serials;
+    }
+
+    private void checkRepeats(List<@Nullable String> serials, int number, int column) {
+        for (String serial : serials) {
             if (serial != null) {
-                String where = (sheet.name() == null ? "" : sheet.name() + " ") + "row " + row;
-                String before = finds.serialMetBefore(serial, where);
-                if (before != null) {
-                    problem(
-                            row,
-                            column(Field.SERIAL),
+                String place = findings.metBefore(serial, number);
+                if (place != null) {
+                    findings.problem(
+                            number,
+                            table.heading(column),
                             serial,
-                            "stands twice in the file, first in " + before,
-                            "Check which set has it");
+                            "is a serial met before, in " + place,
+                            "Look at both rear labels");
                 }
             }
-            out.add(serial);
         }
-        return out;
     }
 
-    private @Nullable BigDecimal asking(int row, Cell[] cells, int quantity) {
-        Field f = header.priceField();
-        if (f == null) {
-            return null;
-        }
-        int at = column(f);
-        Cell c = at < cells.length ? cells[at] : Cell.BLANK;
-        String text = c.shown();
-        if (c.isBlank() || c.kind() == Cell.Kind.TEXT && Prices.isNone(text)) {
-            return null;
-        }
-        BigDecimal amount = null;
-        if (c.isNumber()) {
-            amount = c.number() >= 0 && c.number() <= 1e6 ? BigDecimal.valueOf(c.number()) : null;
-        } else if (c.kind() == Cell.Kind.TEXT) {
-            amount = Prices.read(text, conventions.getOrDefault(at, Prices.Convention.UNDECIDED));
-        }
-        if (amount == null) {
-            problem(
-                    row,
-                    at,
-                    text,
-                    c.kind() == Cell.Kind.ERROR ? "is an error value, not a price" : "is not a price",
-                    "Give an amount, or leave it empty");
-            return null;
-        }
-        boolean line = f == Field.ASKING_LINE || f == Field.RETAIL_LINE;
-        BigDecimal each = line ? amount.divide(BigDecimal.valueOf(quantity), 4, RoundingMode.HALF_UP) : amount;
-        return each.setScale(2, RoundingMode.HALF_UP);
-    }
-
-    private String claimText(Cell[] cells, Naming name) {
-        StringBuilder text = new StringBuilder();
-        for (int c : header.columns(Field.CLAIMED)) {
-            String t = c < cells.length ? cells[c].shown().strip() : "";
-            if (!t.isEmpty() && !t.matches("[-–—.]+")) {
-                text.append(text.length() == 0 ? "" : ", ").append(t);
-            }
-        }
-        String rest = name.rest
-                .replaceAll("^[\\s,;:|/()\\-–—\"'”″]+", "")
-                .replaceAll("(?i)^(?:led|lcd|oled|qled|smart|4k|uhd|fhd|hd|ultra|tv|\\s|[,;:|/()\\-–—\"'”″])+", "")
-                .strip();
-        if (!rest.isEmpty() && text.length() == 0) {
-            text.append(rest);
-        }
-        return text.toString();
-    }
-
-    private @Nullable Cell cell(Cell[] cells, Field f) {
-        for (int c : header.columns(f)) {
-            if (c < cells.length && !cells[c].isBlank() && cells[c].origin() != Cell.Origin.LEFT) {
-                return cells[c];
-            }
-        }
-        return null;
-    }
-
-    private String text(Cell[] cells, Field f) {
-        Cell c = cell(cells, f);
-        return c == null || c.kind() == Cell.Kind.ERROR || c.kind() == Cell.Kind.DAMAGED
-                ? ""
-                : c.shown().replaceAll("[ \\t]+", " ").strip();
-    }
-
-    private int column(Field f) {
-        return header.columns(f).isEmpty() ? -1 : header.columns(f).get(0);
-    }
-
-    private static String shown(Cell[] cells) {
-        StringBuilder s = new StringBuilder();
-        for (Cell c : cells) {
-            if (!c.isBlank()) {
-                s.append(s.length() == 0 ? "" : " | ").append(c.shown());
-            }
-        }
-        return s.length() > 80 ? s.substring(0, 80) + "…" : s.toString();
-    }
-
-    private void problem(int row, int column, @Nullable String found, String problem, String advice) {
-        String heading = column < 0 ? null : header.text(column);
-        finds.problem(
-                sheet,
-                row,
-                heading == null || heading.isEmpty() ? null : heading,
-                found == null || found.isEmpty() ? null : found,
-                problem,
-                advice);
+    static String damage(Cell cell, String otherwise) {
+        String damage = cell.damage();
+        return damage == null ? otherwise : damage;
     }
 }

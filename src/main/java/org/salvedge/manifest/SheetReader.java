@@ -1,91 +1,96 @@
 package org.salvedge.manifest;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.grid.Cell;
 import org.salvedge.manifest.grid.Sheet;
+import org.salvedge.manifest.words.Field;
 
-/** Finds the tables of a sheet, each under its own header, and hands their rows on. */
+/** Reads the tables of one sheet, each under its own header. */
 final class SheetReader {
-    private final ColumnWords words;
-    private final Finds finds;
+    private final Sheet sheet;
+    private final Readers readers;
+    private final Findings findings;
+    private final TablePlanner planner;
+    private final List<Table> tables = new ArrayList<>();
+    private final List<Integer> setsBefore = new ArrayList<>();
 
-    SheetReader(ColumnWords words, Finds finds) {
-        this.words = words;
-        this.finds = finds;
+    SheetReader(Sheet sheet, Readers readers, Findings findings) {
+        this.sheet = sheet;
+        this.readers = readers;
+        this.findings = findings;
+        this.planner = new TablePlanner(readers);
     }
 
-    /** Reads one sheet; sheets without a header that names sets give nothing. */
-    void read(Sheet sheet) {
-        Header header = null;
-        List<Integer> rows = new ArrayList<>();
+    /** Reads the sheet from top to bottom. */
+    void read() {
+        findings.startSheet(sheet.name());
+        @Nullable Table table = null;
+        @Nullable RowReader rows = null;
         for (int i = 0; i < sheet.size(); i++) {
-            Cell[] cells = sheet.row(i);
-            Cell[] below = i + 1 < sheet.size() && sheet.number(i + 1) == sheet.number(i) + 1 ? sheet.row(i + 1) : null;
-            Header met = RowKind.own(cells) < 2 ? null : Header.of(sheet.number(i), cells, below, words);
-            if (met != null && met.holdsSets()) {
-                if (header == null || !met.sameAs(header)) {
-                    table(sheet, header, rows);
-                    rows.clear();
-                    header = met;
+            Cell[] row = sheet.row(i);
+            Header header = table != null && holdsCode(table, row)
+                    ? null
+                    : readers.headers().at(sheet, i);
+            if (header != null) {
+                i = header.lastIndex();
+                if (table == null || !table.header().repeats(header)) {
+                    table = planner.plan(sheet, header);
+                    rows = isManifest(table) ? new RowReader(table, readers, findings) : null;
+                    if (rows != null) {
+                        tables.add(table);
+                        setsBefore.add(findings.setCount());
+                    }
                 }
-                i += met.height() - 1;
-            } else if (header != null) {
-                rows.add(i);
+            } else if (rows != null) {
+                rows.read(row, sheet.number(i), sheet.fields(i));
             }
-        }
-        table(sheet, header, rows);
-    }
-
-    private void table(Sheet sheet, @Nullable Header header, List<Integer> rows) {
-        if (header == null) {
-            return;
-        }
-        finds.header(sheet, header);
-        Unnamed.take(sheet, header, rows, finds.claims);
-        Map<Integer, Prices.Convention> conventions = conventions(sheet, header, rows);
-        RowReader reader = new RowReader(sheet, header, conventions, finds);
-        for (int i : rows) {
-            reader.read(sheet.number(i), sheet.row(i));
         }
     }
 
-    /** Each price column writes its decimals one way: the way most of its cells that tell do. */
-    private static Map<Integer, Prices.Convention> conventions(Sheet sheet, Header header, List<Integer> rows) {
-        Map<Integer, int[]> votes = new HashMap<>();
-        for (Field f : Field.values()) {
-            if (f.isPrice()) {
-                header.columns(f).forEach(c -> votes.put(c, new int[2]));
+    /** A later table that says of each set no more than its model is a summary of the first. */
+    private boolean isManifest(Table table) {
+        return table.isManifest() && (tables.isEmpty() || !table.saysLittle());
+    }
+
+    /** Model numbers hold digits, headings do not. */
+    private static boolean holdsCode(Table table, Cell[] row) {
+        int column = table.has(Field.MODEL) ? table.column(Field.MODEL) : table.column(Field.DESCRIPTION);
+        return column != Table.ABSENT
+                && row[column].origin() == Cell.Origin.OWN
+                && row[column].shown().chars().anyMatch(c -> c >= '0' && c <= '9');
+    }
+
+    /** The tables that are lists of sets, in order. */
+    List<Table> tables() {
+        return tables;
+    }
+
+    /** How the tables were understood. */
+    List<TableReading> readings() {
+        List<TableReading> readings = new ArrayList<>();
+        for (int i = 0; i < tables.size(); i++) {
+            Table table = tables.get(i);
+            int end = i + 1 < tables.size() ? setsBefore.get(i + 1) : findings.setCount();
+            List<ColumnReading> columns = new ArrayList<>();
+            for (Table.Column column : table.columns()) {
+                String field =
+                        column.field() == Field.NONE ? null : column.field().key();
+                columns.add(new ColumnReading(
+                        letters(column.index()), column.heading(), field, column.score(), column.words()));
             }
+            readings.add(
+                    new TableReading(findings.sheetName(), table.header().row(), columns, end - setsBefore.get(i)));
         }
-        if (votes.isEmpty()) {
-            return Map.of();
+        return readings;
+    }
+
+    private static String letters(int column) {
+        StringBuilder letters = new StringBuilder();
+        for (int c = column + 1; c > 0; c = (c - 1) / 26) {
+            letters.insert(0, (char) ('A' + (c - 1) % 26));
         }
-        for (int i : rows) {
-            Cell[] cells = sheet.row(i);
-            votes.forEach((c, v) -> {
-                if (c < cells.length && cells[c].kind() == Cell.Kind.TEXT) {
-                    Prices.Convention hint = Prices.hint(cells[c].shown());
-                    v[0] += hint == Prices.Convention.POINT ? 1 : 0;
-                    v[1] += hint == Prices.Convention.COMMA ? 1 : 0;
-                }
-            });
-        }
-        Map<Integer, Prices.Convention> out = new HashMap<>();
-        int points = 0;
-        int commas = 0;
-        for (int[] v : votes.values()) {
-            points += v[0];
-            commas += v[1];
-        }
-        Prices.Convention whole = points == commas
-                ? Prices.Convention.UNDECIDED
-                : points > commas ? Prices.Convention.POINT : Prices.Convention.COMMA;
-        votes.forEach((c, v) ->
-                out.put(c, v[0] == v[1] ? whole : v[0] > v[1] ? Prices.Convention.POINT : Prices.Convention.COMMA));
-        return out;
+        return letters.toString();
     }
 }

@@ -13,15 +13,15 @@ class CorpusTest {
 
     @Test
     void everyExampleReadsAsACarefulPersonWould() throws Exception {
-        ManifestJudge judge = ManifestJudge.over(RESOURCES.resolve("manifests"));
-        assertThat(judge.score).isNotEmpty();
-        assertThat(judge.differences).isEmpty();
+        ManifestJudge.Score score = ManifestJudge.over(RESOURCES.resolve("manifests"));
+        assertThat(score.counts).isNotEmpty();
+        assertThat(score.differences).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"tuning", "heldout"})
     void nearlyEverythingOfTheCorpusReadsRight(String group) throws Exception {
-        ManifestJudge judge = ManifestJudge.over(RESOURCES.resolve("corpus").resolve(group));
+        ManifestJudge.Score judge = ManifestJudge.over(RESOURCES.resolve("corpus").resolve(group));
         System.out.println("corpus, " + group + " group:\n" + judge.report());
         assertThat(judge.asked("sets found")).isGreaterThan(400);
         assertThat(judge.share("sets found")).isGreaterThanOrEqualTo(.99);

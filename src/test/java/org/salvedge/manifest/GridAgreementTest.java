@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.salvedge.manifest.grid.Cell;
+import org.salvedge.manifest.grid.Grid;
 import org.salvedge.manifest.grid.GridReader;
 import org.salvedge.manifest.grid.Sheet;
 
@@ -68,15 +69,13 @@ class GridAgreementTest {
     @MethodSource("texts")
     void everyFieldOfATextIsTheReferenceReadersField(Path file) {
         String text = ReferenceGrid.decode(file);
-        int skipped = 0;
         char separator = file.getFileName().toString().contains("pipes") ? '|' : mostOf(text);
         if (text.startsWith("sep=")) {
             separator = text.charAt(4);
-            text = text.substring(text.indexOf('\n') + 1);
-            skipped = 1;
+            text = text.substring(text.indexOf('\n') + 1); // no row of the table
         }
 
-        assertRecords(ours(file).values().iterator().next(), ReferenceGrid.csv(text, separator), skipped);
+        assertRecords(ours(file).values().iterator().next(), ReferenceGrid.csv(text, separator), openQuote(file));
     }
 
     @ParameterizedTest
@@ -84,7 +83,7 @@ class GridAgreementTest {
     void publishedCasesReadAsTheyAreMeant(CsvCases.Case c, @TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("case.csv"), c.text());
 
-        assertRecords(ours(file).values().iterator().next(), c.records(), 0);
+        assertRecords(ours(file).values().iterator().next(), c.records(), openQuote(file));
     }
 
     @Test
@@ -100,23 +99,33 @@ class GridAgreementTest {
         assertThat(cells).isGreaterThan(10_000);
     }
 
+    /** The first row in which we found a quote that is never closed, or a number beyond all rows. */
+    private static int openQuote(Path file) {
+        return new GridReader()
+                .read(file, null).grid().notes().stream()
+                        .filter(note -> note.problem().contains("not closed"))
+                        .mapToInt(Grid.Note::row)
+                        .min()
+                        .orElse(Integer.MAX_VALUE);
+    }
+
     /** Fields one by one; the rest of a text after a quote that is never closed is anybody's guess and not compared. */
     private static void assertRecords(
-            SortedMap<Integer, SortedMap<Integer, Cell>> ours, List<List<String>> theirs, int skipped) {
-        int row = skipped;
+            SortedMap<Integer, SortedMap<Integer, Cell>> ours, List<List<String>> theirs, int openQuote) {
+        int row = 0;
         for (List<String> record : theirs) {
             row++;
-            SortedMap<Integer, Cell> own = ours.getOrDefault(row, new TreeMap<>());
-            if (own.values().stream().anyMatch(c -> String.valueOf(c.damage()).contains("never closed"))) {
+            if (row >= openQuote) {
                 return;
             }
+            SortedMap<Integer, Cell> own = ours.getOrDefault(row, new TreeMap<>());
             for (int c = 0; c < record.size(); c++) {
                 Cell cell = own.getOrDefault(c, Cell.BLANK);
                 assertThat(plain(cell.shown())).as("row %d, field %d", row, c).isEqualTo(plain(record.get(c)));
             }
-            assertThat(own.tailMap(record.size()).values())
+            assertThat(own.tailMap(record.size()))
                     .as("fields of row %d beyond the last", row)
-                    .allMatch(c -> c.kind() == Cell.Kind.DAMAGED);
+                    .isEmpty();
         }
         assertThat(ours.tailMap(row + 1)).as("rows beyond the last").isEmpty();
     }
@@ -133,9 +142,10 @@ class GridAgreementTest {
         };
     }
 
-    /** Our grid shows no control characters, marks without width or outer spaces: what is left of a text when they go. */
+    /** Our grid shows no control sequences, control characters, marks without width or outer spaces: what is left when they go. */
     private static String plain(String text) {
-        return text.replace("\r\n", "\n")
+        return text.replaceAll("\\x1B\\[[ -?]*[@-~]|\\x1B|\\x00", "")
+                .replace("\r\n", "\n")
                 .replace('\r', '\n')
                 .replaceAll("[\\u00AD\\u200B-\\u200F\\u202A-\\u202E\\u2060-\\u206F\\uFEFF]", "")
                 .replaceAll("[\\p{Cc}&&[^\\n]]|\\p{Z}", " ")
@@ -145,7 +155,10 @@ class GridAgreementTest {
     /** Cells that stand in the file themselves, not those that a merged cell covers. */
     private static Map<String, SortedMap<Integer, SortedMap<Integer, Cell>>> ours(Path file) {
         Map<String, SortedMap<Integer, SortedMap<Integer, Cell>>> sheets = new LinkedHashMap<>();
-        for (Sheet sheet : GridReader.read(file, file.getFileName().toString(), null)) {
+        for (Sheet sheet : new GridReader().read(file, null).grid().sheets()) {
+            if (!sheet.isVisible()) {
+                continue;
+            }
             SortedMap<Integer, SortedMap<Integer, Cell>> grid = new TreeMap<>();
             for (int i = 0; i < sheet.size(); i++) {
                 Cell[] row = sheet.row(i);

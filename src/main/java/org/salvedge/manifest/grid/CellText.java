@@ -2,6 +2,9 @@ package org.salvedge.manifest.grid;
 
 /** Text as it may leave the grid: no control characters but the line feed, no outer spaces, no endless length. */
 final class CellText {
+    private static final char ESCAPE = '\u001b';
+    private static final int LONGEST_SEQUENCE = 24;
+
     private CellText() {}
 
     static String clean(String text, int longest) {
@@ -15,7 +18,8 @@ final class CellText {
     }
 
     /** A text of XLSX with its escapes undone: {@code _x000D_} is a carriage return (ECMA-376 Part 1, 22.9.2.19, ST_Xstring). */
-    static String unescaped(String text) {
+    static String unescaped(CharSequence escaped) {
+        String text = escaped.toString();
         int at = text.indexOf("_x");
         if (at < 0) {
             return text;
@@ -52,15 +56,16 @@ final class CellText {
         StringBuilder out = new StringBuilder(Math.min(text.length(), longest));
         for (int i = 0; i < text.length() && out.length() < longest; i++) {
             char c = text.charAt(i);
-            if (c == '\r') {
+            if (c == ESCAPE) {
+                i = endOfSequence(text, i);
+            } else if (c == '\r') {
                 boolean pair = i + 1 < text.length() && text.charAt(i + 1) == '\n';
                 if (!pair) {
                     out.append('\n');
                 }
             } else if (c == '\n') {
                 out.append('\n');
-            } else if (!isInvisible(c)
-                    && (Character.isISOControl(c) || Character.isSpaceChar(c) || c == '\uFFFE' || c == '\uFFFF')) {
+            } else if (Character.isISOControl(c) || Character.isSpaceChar(c) || c == '\uFFFE' || c == '\uFFFF') {
                 out.append(' ');
             } else if (!isInvisible(c)) {
                 out.append(c);
@@ -71,6 +76,19 @@ final class CellText {
             out.setLength(length - 1);
         }
         return out.toString().strip();
+    }
+
+    /** The last place of a terminal's control sequence, ESC [ ... letter, or of the bare ESC. */
+    private static int endOfSequence(String text, int escape) {
+        int i = escape + 1;
+        if (i >= text.length() || text.charAt(i) != '[') {
+            return escape;
+        }
+        i++;
+        while (i < text.length() && i < escape + LONGEST_SEQUENCE && text.charAt(i) >= ' ' && text.charAt(i) < '@') {
+            i++;
+        }
+        return i < text.length() && text.charAt(i) >= '@' && text.charAt(i) <= '~' ? i : escape;
     }
 
     /** Zero-width marks, byte order marks, and the marks that turn the direction of writing. */

@@ -17,6 +17,7 @@ public final class Sheet {
     private final boolean from1904;
     private final List<NumberFormat> formats;
     private final IntArrayList numbers;
+    private final IntArrayList fieldCounts;
     private final List<long[]> rows;
     private final List<String> texts;
     private final DoubleArrayList values;
@@ -29,6 +30,7 @@ public final class Sheet {
             boolean from1904,
             List<NumberFormat> formats,
             IntArrayList numbers,
+            IntArrayList fieldCounts,
             List<long[]> rows,
             List<String> texts,
             DoubleArrayList values,
@@ -39,6 +41,7 @@ public final class Sheet {
         this.from1904 = from1904;
         this.formats = formats;
         this.numbers = numbers;
+        this.fieldCounts = fieldCounts;
         this.rows = rows;
         this.texts = texts;
         this.values = values;
@@ -68,6 +71,11 @@ public final class Sheet {
     /** Row number of the i-th row that holds something, from 1, as a spreadsheet program shows it. */
     public int number(int i) {
         return numbers.getInt(i);
+    }
+
+    /** How many fields the record of the i-th row has, blank ones too; -1 in formats that have no records. */
+    public int fields(int i) {
+        return fieldCounts.getInt(i);
     }
 
     /** Cells of the i-th row that holds something, as wide as the sheet; a merged cell fills all that it covers. */

@@ -14,11 +14,12 @@ final class SheetBuilder {
     private static final int RECENT = 1 << 12;
 
     private final @Nullable String name;
-    private final boolean visible;
+    private boolean visible;
     private final boolean from1904;
     private final List<NumberFormat> formats;
     private final Budget budget;
     private final IntArrayList numbers = new IntArrayList();
+    private final IntArrayList fieldCounts = new IntArrayList();
     private final List<long[]> rows = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
     private final DoubleArrayList values = new DoubleArrayList();
@@ -26,6 +27,7 @@ final class SheetBuilder {
     private final Merges merges = new Merges();
     private final int[] recent = new int[RECENT];
     private int rowNumber;
+    private int fields = -1;
     private int width;
     private boolean inOrder = true;
 
@@ -42,6 +44,16 @@ final class SheetBuilder {
     void startRow(int number) {
         endRow();
         rowNumber = number;
+        fields = -1;
+    }
+
+    /** How many fields the record of this row has, blank ones too. */
+    void fields(int count) {
+        fields = count;
+    }
+
+    void hide() {
+        visible = false;
     }
 
     /** A text; control characters become spaces, outer spaces go, blank text is no cell. */
@@ -89,7 +101,7 @@ final class SheetBuilder {
             sortRows();
         }
         merges.sort();
-        return new Sheet(name, visible, from1904, formats, numbers, rows, texts, values, merges, width);
+        return new Sheet(name, visible, from1904, formats, numbers, fieldCounts, rows, texts, values, merges, width);
     }
 
     private void add(int column, int kind, int style, int index) {
@@ -116,25 +128,42 @@ final class SheetBuilder {
         if (!row.isEmpty()) {
             inOrder &= numbers.isEmpty() || rowNumber > numbers.getInt(numbers.size() - 1);
             numbers.add(rowNumber);
+            fieldCounts.add(fields);
             rows.add(row.toLongArray());
             row.clear();
             budget.row();
         }
     }
 
+    /** Brings rows into order; what a file spreads over several rows of one number becomes one row. */
     private void sortRows() {
         Integer[] order = new Integer[rows.size()];
         Arrays.setAll(order, i -> i);
         Arrays.sort(order, (a, b) -> Integer.compare(numbers.getInt(a), numbers.getInt(b)));
         IntArrayList sortedNumbers = new IntArrayList(order.length);
+        IntArrayList sortedCounts = new IntArrayList(order.length);
         List<long[]> sortedRows = new ArrayList<>(order.length);
         for (int i : order) {
-            sortedNumbers.add(numbers.getInt(i));
-            sortedRows.add(rows.get(i));
+            int last = sortedNumbers.size() - 1;
+            if (last >= 0 && sortedNumbers.getInt(last) == numbers.getInt(i)) {
+                sortedRows.set(last, concat(sortedRows.get(last), rows.get(i)));
+            } else {
+                sortedNumbers.add(numbers.getInt(i));
+                sortedCounts.add(fieldCounts.getInt(i));
+                sortedRows.add(rows.get(i));
+            }
         }
         numbers.clear();
         numbers.addAll(sortedNumbers);
+        fieldCounts.clear();
+        fieldCounts.addAll(sortedCounts);
         rows.clear();
         rows.addAll(sortedRows);
+    }
+
+    private static long[] concat(long[] first, long[] second) {
+        long[] both = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, both, first.length, second.length);
+        return both;
     }
 }
