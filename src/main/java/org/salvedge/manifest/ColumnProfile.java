@@ -108,11 +108,16 @@ final class ColumnProfile {
     }
 
     boolean isCounter() {
-        return filled >= FEW && share(steps) > 0.8 && distinct.size() > 0.9 * filled;
+        return filled >= 2 && share(steps) > 0.8 && distinct.size() > 0.9 * filled;
     }
 
     boolean holdsMakerAndModel() {
         return share(makerLed) >= 0.5;
+    }
+
+    /** Whether most texts are one word of letters and digits. */
+    boolean holdsBareModels() {
+        return filled >= 2 && share(models) >= 0.7 && share(spaced) < 0.3;
     }
 
     /** Whether most texts are of several words, one of them of letters and digits. */

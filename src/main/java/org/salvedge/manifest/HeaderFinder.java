@@ -60,7 +60,7 @@ final class HeaderFinder {
             return null;
         }
         Look single = look(null, row);
-        if (single.hits == 0) {
+        if (single.hits == 0 || isUnits(row)) {
             return null;
         }
         Header alone = single.isHeader() ? header(sheet, i, single) : null;

@@ -36,6 +36,10 @@ public final class ManifestReader {
             if (sheet.isVisible()) {
                 SheetReader reader = new SheetReader(sheet, readers, findings);
                 reader.read();
+                Table before = tables.isEmpty() ? null : tables.get(tables.size() - 1);
+                if (reader.tables().isEmpty() && before != null) {
+                    reader.readAsContinuation(before);
+                }
                 for (Table table : reader.tables()) {
                     tables.add(table);
                     sheetOfTable.add(findings.sheetName());

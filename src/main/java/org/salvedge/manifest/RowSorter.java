@@ -42,7 +42,7 @@ final class RowSorter {
                 ruled &= cell.kind() == Cell.Kind.TEXT && RowWords.isRule(cell.shown());
             }
         }
-        if (own == 0 || ruled) {
+        if (own == 0 || ruled || isNumbering(row)) {
             return Kind.PASSED_OVER;
         }
         boolean coded = holdsCode(text(row, Field.MODEL)) || holdsCode(text(row, Field.DESCRIPTION));
@@ -59,6 +59,22 @@ final class RowSorter {
             return Kind.SET;
         }
         return isUnclear(row, first) ? Kind.UNCLEAR : Kind.PASSED_OVER;
+    }
+
+    /** A row that numbers the columns: (1), (2), (3). */
+    private static boolean isNumbering(Cell[] row) {
+        int expected = 0;
+        for (Cell cell : row) {
+            if (!cell.isBlank()) {
+                String text = cell.shown();
+                String bare = text.startsWith("(") && text.endsWith(")") ? text.substring(1, text.length() - 1) : text;
+                expected++;
+                if (!bare.equals(Integer.toString(expected))) {
+                    return false;
+                }
+            }
+        }
+        return expected >= 3;
     }
 
     private String text(Cell[] row, Field field) {
@@ -125,7 +141,7 @@ final class RowSorter {
         return !named
                 && (words.isHeading(first.shown()) && !table.has(Field.DESCRIPTION)
                         || words.isHeading(first.shown()) && filled <= 2
-                        || words.isNote(first.shown()) && filled <= 3 && !says(row, Field.MODEL));
+                        || words.isNote(first.shown()) && filled <= 3 && !priced(row));
     }
 
     private boolean sizeReads(Cell[] row) {
@@ -199,9 +215,11 @@ final class RowSorter {
             return true;
         }
         if (says(row, Field.MODEL)) {
-            boolean digit = text(row, Field.MODEL).chars().anyMatch(Character::isDigit);
+            String model = text(row, Field.MODEL);
+            boolean coded = holdsCode(model)
+                    || model.indexOf(' ') < 0 && model.chars().anyMatch(Character::isDigit);
             int beside = count(maker, sized, serial, claim, price, !description.isEmpty());
-            return digit ? beside >= 1 : maker && beside >= 2 || beside >= 3;
+            return coded ? beside >= 1 : beside >= 3;
         }
         return maker && (size || serial || claim)
                 || serial && (size || claim)

@@ -47,6 +47,11 @@ final class Table {
         return this;
     }
 
+    /** Columns up to the last one read. */
+    int width() {
+        return columns.stream().mapToInt(Column::index).max().orElse(-1) + 1;
+    }
+
     Header header() {
         return header;
     }

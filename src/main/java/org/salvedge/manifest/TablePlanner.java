@@ -39,7 +39,7 @@ final class TablePlanner {
         Map<Integer, ColumnProfile> profiles = new HashMap<>();
         Map<Integer, Amount> amounts = amounts(sheet, header);
         List<Candidate> candidates = new ArrayList<>();
-        for (int c = 0; c < sheet.width(); c++) {
+        for (int c = header.firstColumn(); c < Math.min(sheet.width(), header.endColumn()); c++) {
             Header.Heading heading = headings.getOrDefault(c, new Header.Heading(c, "", List.of()));
             ColumnProfile profile = profile(sample, c, heading.text(), amounts);
             profiles.put(c, profile);
@@ -50,7 +50,7 @@ final class TablePlanner {
         Map<Field, Integer> prices = priceColumns(chosen);
         correctTotals(prices, chosen, sample, amounts);
         List<Table.Column> columns = new ArrayList<>();
-        for (int c = 0; c < sheet.width(); c++) {
+        for (int c = header.firstColumn(); c < Math.min(sheet.width(), header.endColumn()); c++) {
             Header.Heading heading = headings.get(c);
             Candidate candidate = chosen.get(c);
             if (candidate != null) {
@@ -127,6 +127,9 @@ final class TablePlanner {
             double score = match.score() > 1.5 ? match.score() : match.score() * profile.fit(match.field());
             if (score >= LEAST) {
                 into.add(new Candidate(heading.column(), heading.text(), match.field(), score, match.words()));
+            }
+            if (match.field() == Field.DESCRIPTION && profile.holdsBareModels()) {
+                into.add(new Candidate(heading.column(), heading.text(), Field.MODEL, match.score() * 0.9, match.words()));
             }
             if (match.field() == Field.DESCRIPTION && profile.holdsClaims() && profile.fit(Field.DESCRIPTION) < 0.5) {
                 into.add(new Candidate(

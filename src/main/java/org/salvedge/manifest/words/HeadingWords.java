@@ -8,11 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What a column's heading says it holds: the table of known headings, and the shop's own ahead of it. */
 public final class HeadingWords {
     /** Weight of a shop's own word: above all built in. */
     private static final double OWN = 2;
+
+    /** A word broken over two lines: "Serien-", "nummer". */
+    private static final Pattern HYPHENATED = Pattern.compile("(?<=\\p{L})-\\s+(?=\\p{Ll})");
 
     private static final double LEAST = 0.25;
     private static final double BESIDE = 0.8;
@@ -182,7 +186,7 @@ public final class HeadingWords {
         if (heading.length() > LONGEST_HEADING) {
             return List.of();
         }
-        List<String> words = Folded.wordsOf(heading);
+        List<String> words = Folded.wordsOf(HYPHENATED.matcher(heading).replaceAll(""));
         if (words.isEmpty() || words.size() > MOST_WORDS) {
             return List.of();
         }
