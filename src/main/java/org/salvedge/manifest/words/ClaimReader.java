@@ -2,7 +2,6 @@ package org.salvedge.manifest.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,13 +31,12 @@ public final class ClaimReader {
 
     private static final int RANK_OF_OWN = 1;
     private static final int LONGEST = 600;
-    private static final int MOST_KEPT = 50_000;
     private static final double DEFAULT_SURE = 0.3;
 
     private final SymptomWords words = new SymptomWords();
     private final Phrases<Claim> own = new Phrases<>();
     private final boolean hasOwn;
-    private final Map<String, Reading> kept = new HashMap<>();
+    private final Kept<Reading> kept = new Kept<>(this::readAfresh);
 
     /**
      * What a remark was taken for.
@@ -59,14 +57,7 @@ public final class ClaimReader {
 
     /** Reads a remark; blank text is {@code untested}, words that say nothing known are {@code other}. */
     public Reading read(String text) {
-        Reading known = kept.get(text);
-        if (known == null) {
-            known = readAfresh(text);
-            if (kept.size() < MOST_KEPT) {
-                kept.put(text, known);
-            }
-        }
-        return known;
+        return kept.get(text);
     }
 
     private record Said(Claim claim, String matched, int rank) {}

@@ -64,6 +64,10 @@ public final class Goods {
 
     /** What a category column's text names. */
     public Verdict category(String text) {
+        return categories.get(text);
+    }
+
+    private Verdict judgeCategory(String text) {
         List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(text));
         if (has(found, Kind.TV)) {
             return found.stream().anyMatch(f -> f.meaning() == Kind.PART) ? Verdict.OTHER : Verdict.TELEVISION;
@@ -74,8 +78,16 @@ public final class Goods {
         return has(found, Kind.WEAK) ? Verdict.TELEVISION : Verdict.UNKNOWN;
     }
 
+    private final Kept<Verdict> described = new Kept<>(this::judge);
+    private final Kept<Verdict> categories = new Kept<>(this::judgeCategory);
+    private final Kept<Boolean> others = new Kept<>(this::holdsOtherGoods);
+
     /** What a description names. */
     public Verdict description(String text) {
+        return described.get(text);
+    }
+
+    private Verdict judge(String text) {
         String folded = Folded.fold(text);
         List<String> words = Folded.words(folded);
         List<Phrases.Found<Kind>> found = phrases.find(words);
@@ -97,6 +109,10 @@ public final class Goods {
 
     /** Whether a text names goods that can be no part of a set's own fault: a toaster, not a loudspeaker. */
     public boolean namesOtherGoods(String text) {
+        return others.get(text);
+    }
+
+    private boolean holdsOtherGoods(String text) {
         List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(text));
         return has(found, Kind.OTHER) && !has(found, Kind.TV);
     }

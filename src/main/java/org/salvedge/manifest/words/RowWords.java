@@ -37,9 +37,12 @@ public final class RowWords {
         return words.getOrDefault(kind, Set.of());
     }
 
+    private final Kept<Boolean> totals = new Kept<>(text -> begins(Kind.TOTAL, text));
+    private final Kept<Boolean> nones = new Kept<>(this::meansNone);
+
     /** Whether the text begins with a word for a sum, an average or an amount carried over. */
     public boolean isTotal(String text) {
-        return begins(Kind.TOTAL, text);
+        return totals.get(text);
     }
 
     /** Whether the text begins as headings of pallets, pages and lots do. */
@@ -66,9 +69,20 @@ public final class RowWords {
 
     /** Whether the text stands for "nothing here": {@code n/a}, a dash, {@code keine}. */
     public boolean isNone(String text) {
-        if (text.length() > LONGEST_NONE) {
-            return false;
+        return text.length() <= LONGEST_NONE && mayBeNone(text) && nones.get(text);
+    }
+
+    /** Long codes of letters and digits need no look. */
+    private static boolean mayBeNone(String text) {
+        int digits = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            digits += c >= '0' && c <= '9' ? 1 : 0;
         }
+        return digits == 0;
+    }
+
+    private boolean meansNone(String text) {
         String folded = Folded.fold(text).strip();
         return folded.isEmpty()
                 || isRule(folded)

@@ -1,0 +1,29 @@
+package org.salvedge.manifest.words;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Answers already given: the same words come again and again in a list. Holds so many and no more. */
+public final class Kept<T> {
+    private static final int MOST = 20_000;
+
+    private final Map<String, T> answers = new HashMap<>();
+    private final Function<String, T> ask;
+
+    /** @param ask gives the same answer to the same text */
+    public Kept(Function<String, T> ask) {
+        this.ask = ask;
+    }
+
+    public T get(String text) {
+        T known = answers.get(text);
+        if (known == null) {
+            known = ask.apply(text);
+            if (answers.size() < MOST) {
+                answers.put(text, known);
+            }
+        }
+        return known;
+    }
+}
