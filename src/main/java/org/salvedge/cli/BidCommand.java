@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.manifest.Manifest;
-import org.salvedge.manifest.ManifestReader;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Money;
@@ -50,7 +49,10 @@ final class BidCommand extends Recording {
     @Nullable
     String lot;
 
-    @Option(names = "--password", paramLabel = "TEXT", description = "For a protected workbook.")
+    @Option(
+            names = "--password",
+            paramLabel = "TEXT",
+            description = "For a protected workbook; at a terminal it is asked for.")
     @Nullable
     String password;
 
@@ -58,7 +60,7 @@ final class BidCommand extends Recording {
 
     @Override
     void prepare(Session session, Ledger ledger) {
-        manifest = new ManifestReader(session.shop().settings()).read(session.file(file), password);
+        manifest = SellersList.read(session, file, password);
     }
 
     @Override

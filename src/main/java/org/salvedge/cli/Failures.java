@@ -78,13 +78,18 @@ final class Failures {
         return status;
     }
 
-    /** Details of a refusal, or what {@code preview} found: one paragraph each. */
-    void problems(List<Problem> problems) {
-        for (Problem problem : problems.subList(0, Math.min(MOST_PROBLEMS, problems.size()))) {
-            print(INDENT, problem.toString());
+    /** Details of a refusal, one paragraph each. */
+    private void problems(List<Problem> problems) {
+        paragraphs(problems.stream().map(Problem::toString).toList());
+    }
+
+    /** What a person must look at. */
+    void paragraphs(List<String> paragraphs) {
+        for (String paragraph : paragraphs.subList(0, Math.min(MOST_PROBLEMS, paragraphs.size()))) {
+            print(INDENT, paragraph);
         }
-        if (problems.size() > MOST_PROBLEMS) {
-            print(INDENT, "... and " + (problems.size() - MOST_PROBLEMS) + " more");
+        if (paragraphs.size() > MOST_PROBLEMS) {
+            print(INDENT, "... and " + (paragraphs.size() - MOST_PROBLEMS) + " more");
         }
     }
 

@@ -1,9 +1,14 @@
 package org.salvedge.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.ListedSet;
@@ -11,40 +16,102 @@ import org.salvedge.manifest.Manifest;
 import org.salvedge.manifest.ManifestReader;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
+import org.salvedge.report.MarkedCopy;
 import org.salvedge.report.Table;
+import org.salvedge.shop.Refused;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** A manifest arrives by mail: how the program understands it. */
 @picocli.CommandLine.Command(
         description =
-                "Show how a seller's list is understood: columns, sets, problems. Changes nothing, needs no shop.")
+                "Show how a seller's list is understood: columns, sets, problems. Changes nothing, needs no shop.",
+        footer = {
+            "",
+            "A heading or a remark that is not understood: --explain shows why, and lines to put into shop.toml that hold from then on.",
+            "",
+            "Example: salvedge preview inbox/harbour-0312.xlsx --marked harbour-marked.xlsx"
+        })
 final class PreviewCommand extends Command {
     @Parameters(
             paramLabel = "FILE",
-            description = "The seller's list: XLSX, XLS, CSV, or what is sent under such a name.")
+            description = "The seller's list: XLSX, XLS, ODS, CSV, or what is sent under such a name.")
     Path file = Path.of("");
 
-    @Option(names = "--password", paramLabel = "TEXT", description = "For a protected workbook.")
+    @Option(
+            names = "--password",
+            paramLabel = "TEXT",
+            description = "For a protected workbook; at a terminal it is asked for.")
     @Nullable
     String password;
+
+    @Option(names = "--explain", description = "Show what each column and each remark was taken for, and how sure.")
+    boolean explain;
+
+    @Option(
+            names = "--marked",
+            paramLabel = "FILE.xlsx",
+            description = "Write a copy of the seller's sheets with the problems marked and told beside the row.")
+    @Nullable
+    Path marked;
 
     @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
     Format format = Format.TABLE;
 
     @Override
     int run(Session session) {
-        Manifest manifest = new ManifestReader(session.shop().settings()).read(session.file(file), password);
+        if (explain && format == Format.CSV) {
+            throw new Usage("--explain: prints table or json");
+        }
+        Path target = target(session);
+        SellersList list = new SellersList(session);
+        ManifestReader.WithSheets read = list.read(file, password);
+        Manifest manifest = read.manifest();
+        if (target != null) {
+            write(read, target, session);
+        }
+        Explanation why = explain ? new Explanation(manifest, list.reader().words(manifest)) : null;
         if (format == Format.JSON) {
-            session.json(json(manifest));
+            Map<String, @Nullable Object> json = json(manifest);
+            if (why != null) {
+                why.addTo(json);
+            }
+            session.json(json);
         } else {
             if (format == Format.TABLE) {
                 head(session, manifest);
             }
             session.print(table(manifest, format), format);
+            if (why != null) {
+                why.print(session);
+            }
             Problems.tell(session, manifest.problems());
         }
         return manifest.problems().isEmpty() ? Status.DONE : Status.PROBLEMS;
+    }
+
+    /** Where the marked copy goes, or null; never over a file that is there. */
+    private @Nullable Path target(Session session) {
+        if (marked == null) {
+            return null;
+        }
+        Path target = session.file(marked);
+        if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new Usage("--marked: \"" + marked + "\" must end in .xlsx");
+        }
+        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw new Refused("--marked: " + marked + " is there already. Name another file, or move it away");
+        }
+        return target;
+    }
+
+    private void write(ManifestReader.WithSheets read, Path target, Session session) {
+        try {
+            MarkedCopy.write(read.manifest(), read.sheets(), target);
+        } catch (IOException e) {
+            throw new UncheckedIOException(target + ": the marked copy could not be written: " + e.getMessage(), e);
+        }
+        session.remark("The marked copy is " + marked);
     }
 
     private static void head(Session session, Manifest manifest) {

@@ -11,10 +11,10 @@ import org.salvedge.shop.Problem;
 final class Problems {
     private Problems() {}
 
-    /** On standard error, one paragraph each. */
+    /** On standard error, a paragraph each; many that are alike share one. */
     static void tell(Session session, List<Problem> problems) {
         session.surroundings().out().flush();
-        new Failures(session.surroundings(), false).problems(problems);
+        new Failures(session.surroundings(), false).paragraphs(ProblemGroups.paragraphs(problems));
     }
 
     static List<Map<String, @Nullable Object>> json(List<Problem> problems) {

@@ -12,7 +12,6 @@ import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.manifest.ListedSet;
 import org.salvedge.manifest.Manifest;
-import org.salvedge.manifest.ManifestReader;
 import org.salvedge.shop.Basis;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.Fact;
@@ -126,7 +125,10 @@ final class ReceiveCommand extends Command {
     @Option(names = "--strict", description = "Refuse the list if anything in it has a problem.")
     boolean strict;
 
-    @Option(names = "--password", paramLabel = "TEXT", description = "For a protected workbook.")
+    @Option(
+            names = "--password",
+            paramLabel = "TEXT",
+            description = "For a protected workbook; at a terminal it is asked for.")
     @Nullable
     String password;
 
@@ -143,7 +145,7 @@ final class ReceiveCommand extends Command {
         Received received;
         try (Ledger ledger = session.shop().open()) {
             booked = terms(session);
-            Manifest manifest = new ManifestReader(session.shop().settings()).read(source, password);
+            Manifest manifest = SellersList.read(session, file, password);
             requireNew(ledger, manifest);
             requireUsable(manifest);
             List<TvSet> sets = sets(session, ledger, booked, manifest);

@@ -52,9 +52,14 @@ final class Session {
                 .withNano(0);
     }
 
+    /** Text as it may go to the terminal: what that might obey is made visible. */
+    String visible(String text) {
+        return Visible.text(text, terminal().screen());
+    }
+
     /** A line on standard output; what a terminal might obey is made visible. */
     void say(String line) {
-        surroundings.out().println(Visible.text(line, terminal().screen()));
+        surroundings.out().println(visible(line));
     }
 
     /** A line on standard error. */

@@ -57,6 +57,12 @@ final class SystemTerminal implements Terminal {
     }
 
     @Override
+    public @Nullable String secret(String question) {
+        char[] typed = console == null ? null : console.readPassword("%s", question);
+        return typed == null ? null : new String(typed);
+    }
+
+    @Override
     public Screen screen() {
         if (console == null) {
             return Screen.plain();

@@ -19,6 +19,11 @@ interface Terminal {
     @Nullable
     String line(String question);
 
+    /** As {@link #answer}, without showing what is typed. */
+    default @Nullable String secret(String question) {
+        return answer(question);
+    }
+
     /** What standard output can show. */
     Screen screen();
 }

@@ -62,8 +62,9 @@ record Header(int lastIndex, int row, int fields, List<Heading> headings, int fi
         for (int i = 0; i < starts.size(); i++) {
             int from = i == 0 ? 0 : starts.get(i);
             int end = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
-            List<Heading> own =
-                    headings.stream().filter(h -> h.column >= from && h.column < end).toList();
+            List<Heading> own = headings.stream()
+                    .filter(h -> h.column >= from && h.column < end)
+                    .toList();
             parts.add(new Header(lastIndex, row, -1, own, from, end));
         }
         return parts;

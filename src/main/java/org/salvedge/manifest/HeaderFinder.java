@@ -32,7 +32,8 @@ final class HeaderFinder {
     }
 
     /** How much a row looks like headings. */
-    private record Look(List<Header.Heading> headings, int cells, int hits, int digits, double known, int fields, int sure) {
+    private record Look(
+            List<Header.Heading> headings, int cells, int hits, int digits, double known, int fields, int sure) {
         boolean isHeader() {
             if (sure >= MANY) {
                 return true;
@@ -88,7 +89,9 @@ final class HeaderFinder {
     }
 
     private static Header header(Sheet sheet, int i, Look look) {
-        int last = look.headings.isEmpty() ? -1 : look.headings.get(look.headings.size() - 1).column();
+        int last = look.headings.isEmpty()
+                ? -1
+                : look.headings.get(look.headings.size() - 1).column();
         return new Header(i, sheet.number(i), sheet.fields(i) < 0 ? -1 : last + 1, look.headings);
     }
 

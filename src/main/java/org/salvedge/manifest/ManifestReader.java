@@ -2,16 +2,25 @@ package org.salvedge.manifest;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.grid.Grid;
 import org.salvedge.manifest.grid.GridReader;
 import org.salvedge.manifest.grid.Sheet;
+import org.salvedge.manifest.words.ClaimReader;
+import org.salvedge.manifest.words.HeadingWords;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 
 /** Reads a seller's spreadsheet: bytes, grid, header, fields, sets and problems. */
 public final class ManifestReader {
+    /** What {@code [columns]} in shop.toml may call a column. */
+    public static final String FIELDS = HeadingWords.FIELDS;
+
     private final Settings settings;
 
     /** @param settings the shop's own header words ([columns]) and symptom words ([symptoms]) */
@@ -24,7 +33,26 @@ public final class ManifestReader {
      * @throws Refused if the file is no table that can be read, naming the file and the reason
      */
     public Manifest read(Path file, @Nullable String password) {
+        return readWithSheets(file, () -> password).manifest();
+    }
+
+    /**
+     * A list and the sheets that it was read from.
+     *
+     * @param sheets all of the file, hidden ones too
+     */
+    public record WithSheets(Manifest manifest, List<Sheet> sheets) {}
+
+    /**
+     * @param password asked for a protected workbook only; null = none is known
+     * @throws Refused if the file is no table that can be read, naming the file and the reason
+     */
+    public WithSheets readWithSheets(Path file, Supplier<@Nullable String> password) {
         GridReader.Result result = new GridReader().read(file, password);
+        return new WithSheets(understand(file, result), result.grid().sheets());
+    }
+
+    private Manifest understand(Path file, GridReader.Result result) {
         String name = GridReader.shownName(file);
         Findings findings = new Findings(name);
         Readers readers = Readers.of(settings);
@@ -74,6 +102,24 @@ public final class ManifestReader {
                 findings.sets(),
                 findings.problems(),
                 readings);
+    }
+
+    /** How the sellers' words in a list were understood, the least sure first. */
+    public List<ClaimWords> words(Manifest manifest) {
+        ClaimReader claims = new ClaimReader(settings.symptoms());
+        Map<String, Integer> sets = new TreeMap<>();
+        for (ListedSet set : manifest.sets()) {
+            if (set.claimedText() != null) {
+                sets.merge(set.claimedText(), 1, Integer::sum);
+            }
+        }
+        List<ClaimWords> words = new ArrayList<>();
+        sets.forEach((text, count) -> {
+            ClaimReader.Reading r = claims.read(text);
+            words.add(new ClaimWords(text, r.claim(), r.sureness(), r.matched(), r.others(), count));
+        });
+        words.sort(Comparator.comparingDouble(ClaimWords::sureness));
+        return words;
     }
 
     /** The first table that gave sets, or the first. */

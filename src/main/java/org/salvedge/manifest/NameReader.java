@@ -25,7 +25,10 @@ final class NameReader {
         Description description = description(row);
         String maker = maker(row, description, faults);
         String model = model(row, maker, description, faults);
-        if (maker == null && faults.stream().noneMatch(fault -> fault.problem().contains("maker"))) {
+        boolean asked = table.has(Field.MAKER) || table.has(Field.DESCRIPTION) || table.modelHoldsMaker();
+        if (maker == null
+                && asked
+                && faults.stream().noneMatch(fault -> fault.problem().contains("maker"))) {
             faults.add(new Names.Fault(heading(Field.MAKER), null, "has no maker", ASK_MAKER));
         }
         return new Names(maker, model, description, faults);

@@ -61,7 +61,9 @@ final class RowReader {
                 null,
                 sorter.label(row),
                 "has " + fields + " fields where the header has " + wanted,
-                fits ? "Compare the row with the seller's file" : "Mend the row in the file; it is left out of the sets");
+                fits
+                        ? "Compare the row with the seller's file"
+                        : "Mend the row in the file; it is left out of the sets");
         return fits;
     }
 
@@ -144,11 +146,10 @@ final class RowReader {
         if (description != null && description.inches() != null) {
             return description.inches();
         }
-        Quantity guessed = ModelSize.of(names.model());
-        if (guessed == null) {
+        if (table.descriptionHoldsSizes()) {
             findings.problem(number, null, sorter.label(row), "has no screen size", "Look it up by the model number");
         }
-        return guessed;
+        return null; // a size that the model number seems to hold would be a guess
     }
 
     private List<@Nullable String> serials(Cell[] row, int number, int sets) {

@@ -216,8 +216,8 @@ final class RowSorter {
         }
         if (says(row, Field.MODEL)) {
             String model = text(row, Field.MODEL);
-            boolean coded = holdsCode(model)
-                    || model.indexOf(' ') < 0 && model.chars().anyMatch(Character::isDigit);
+            boolean coded =
+                    holdsCode(model) || model.indexOf(' ') < 0 && model.chars().anyMatch(Character::isDigit);
             int beside = count(maker, sized, serial, claim, price, !description.isEmpty());
             return coded ? beside >= 1 : beside >= 3;
         }

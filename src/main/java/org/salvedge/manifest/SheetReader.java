@@ -47,10 +47,13 @@ final class SheetReader {
     /** Takes up a new header; false where it is none after all. */
     private boolean begins(Header header, int i) {
         List<Header> found = header.sideBySide();
-        if (!headers.isEmpty() && headers.size() == found.size() && headers.get(0).repeats(found.get(0))) {
+        if (!headers.isEmpty()
+                && headers.size() == found.size()
+                && headers.get(0).repeats(found.get(0))) {
             return true;
         }
-        List<Table> planned = found.stream().map(part -> planner.plan(sheet, part)).toList();
+        List<Table> planned =
+                found.stream().map(part -> planner.plan(sheet, part)).toList();
         boolean manifest = planned.stream().anyMatch(this::isManifest);
         if (!manifest && !parts.isEmpty() && sheet.number(i) == sheet.number(i - 1) + 1 && !header.isSure()) {
             return false;
@@ -118,7 +121,11 @@ final class SheetReader {
         }
         findings.startSheet(sheet.name());
         findings.problem(
-                sheet.number(0), null, null, "begins a sheet without a header", "It is read with the columns of the sheet before");
+                sheet.number(0),
+                null,
+                null,
+                "begins a sheet without a header",
+                "It is read with the columns of the sheet before");
         RowReader rows = new RowReader(before, readers, findings);
         for (int i = 0; i < sheet.size(); i++) {
             Cell[] row = Arrays.copyOf(sheet.row(i), Math.max(sheet.width(), before.width()));
@@ -140,7 +147,8 @@ final class SheetReader {
             Table table = tables.get(i);
             List<ColumnReading> columns = new ArrayList<>();
             for (Table.Column column : table.columns()) {
-                String field = column.field() == Field.NONE ? null : column.field().key();
+                String field =
+                        column.field() == Field.NONE ? null : column.field().key();
                 columns.add(new ColumnReading(
                         letters(column.index()), column.heading(), field, column.score(), column.words()));
             }

@@ -40,22 +40,29 @@ final class SizeReader {
     private static final Pattern SHORT_IN =
             Pattern.compile(NUMBER + "(?:-?in\\b|\\s-?\\s?in(?:\\.|$|[,;)]|\\s(?=led|lcd|tv|class"
                     + "|smart|4k|uhd|oled|qled|full|screen|diag|-)))");
+    /** 55 Z, short for Zoll; in a description it may be the end of a model number. */
+    private static final Pattern SHORT_ZOLL = Pattern.compile("^" + NUMBER + "\\s?-?\\s?z\\b");
+
     private static final Pattern METRIC =
             Pattern.compile(NUMBER + "\\s?-?\\s?(cm|zentimeter|centimetr\\w*|mm|millimet\\w*|milimetros|m)\\b");
+    private static final List<Pattern> IN_TEXTS = List.of(INCHES, SHORT_IN, METRIC);
+    private static final List<Pattern> IN_CELLS = List.of(INCHES, SHORT_IN, SHORT_ZOLL, METRIC);
     private static final Pattern BARE = Pattern.compile("[~+]?\\s*" + NUMBER + "\\s?-?");
     private static final Pattern PAIR = Pattern.compile(NUMBER + "\\s?[/(|]\\s?" + NUMBER + "\\s?\\)?");
     private static final Pattern BARE_AND_WORDS =
             Pattern.compile("(\\d{2,3}(?:[.,]\\d{1,2})?)[\\s-]+(\\p{L}[\\p{L}\\p{N}\\s/+.-]*)");
-    private static final Pattern RANGE_BEFORE = Pattern.compile(
-            "(^|[^\\p{L}\\p{N}.-])\\d{1,3}\\s*(\"|''|inch|zoll|cm|mm)?\\s*(-|x|\\*|to|bis|a|by)\\s*$");
-    private static final Pattern AROUND = Pattern.compile("^['(\\s]*((size|diag|diagonal|diagonale|groesse|grosse|taille|tamano|approx|ca"
-            + "|about|circa|env|aprox|led|lcd|tv|oled)[.:\\s]+)*|[.)'\\s]+$");
+    private static final Pattern RANGE_BEFORE =
+            Pattern.compile("(^|[^\\p{L}\\p{N}.-])\\d{1,3}\\s*(\"|''|inch|zoll|cm|mm)?\\s*(-|x|\\*|to|bis|a|by)\\s*$");
+    private static final Pattern AROUND =
+            Pattern.compile("^['(\\s]*((size|diag|diagonal|diagonale|groesse|grosse|taille|tamano|approx|ca"
+                    + "|about|circa|env|aprox|led|lcd|tv|oled)[.:\\s]+)*|[.)'\\s]+$");
+    private static final Pattern IN_UNIT = Pattern.compile("\\bin[\\s(\\[]+((cm|mm|zenti|centi|milli)\\w*)");
     private static final Set<String> CENTIMETRE_WORDS =
             Set.of("cm", "cms", "zentimeter", "centimetre", "centimetres", "centimeter", "centimeters", "centimetros");
     private static final Set<String> MILLIMETRE_WORDS =
             Set.of("mm", "millimeter", "millimetre", "millimetres", "milimetros");
     private static final Set<String> INCH_WORDS =
-            Set.of("inch", "inches", "in", "zoll", "pouces", "pouce", "pulgadas", "pulg", "po");
+            Set.of("inch", "inches", "in", "zoll", "z", "pouces", "pouce", "pulgadas", "pulg", "po");
 
     private final Goods goods;
     private final RowWords rowWords;
@@ -65,9 +72,9 @@ final class SizeReader {
         this.rowWords = rowWords;
     }
 
-    /** The unit that a heading gives; inches where it gives none or both. */
+    /** The unit that a heading gives; inches where it gives none or both. "in" before another unit is none: "Größe in cm". */
     static Unit unitOf(String heading) {
-        List<String> words = Folded.wordsOf(heading);
+        List<String> words = Folded.words(IN_UNIT.matcher(Folded.fold(heading)).replaceAll(" $1"));
         if (words.stream().anyMatch(INCH_WORDS::contains) || heading.indexOf('"') >= 0) {
             return Unit.INCH;
         }
@@ -159,7 +166,7 @@ final class SizeReader {
     }
 
     private static @Nullable Found find(String folded, boolean inText) {
-        for (Pattern pattern : List.of(INCHES, SHORT_IN, METRIC)) {
+        for (Pattern pattern : inText ? IN_TEXTS : IN_CELLS) {
             Matcher m = pattern.matcher(folded);
             while (m.find()) {
                 BigDecimal inches = pattern == METRIC ? toInches(number(m), m.group(3)) : number(m);

@@ -90,6 +90,11 @@ final class Table {
         return modelHoldsMaker;
     }
 
+    /** Whether descriptions hold sizes, so that one without is worth a word. */
+    boolean descriptionHoldsSizes() {
+        return descriptionHoldsSizes;
+    }
+
     String heading(int column) {
         for (Column c : columns) {
             if (c.index == column) {

@@ -129,7 +129,8 @@ final class TablePlanner {
                 into.add(new Candidate(heading.column(), heading.text(), match.field(), score, match.words()));
             }
             if (match.field() == Field.DESCRIPTION && profile.holdsBareModels()) {
-                into.add(new Candidate(heading.column(), heading.text(), Field.MODEL, match.score() * 0.9, match.words()));
+                into.add(new Candidate(
+                        heading.column(), heading.text(), Field.MODEL, match.score() * 0.9, match.words()));
             }
             if (match.field() == Field.DESCRIPTION && profile.holdsClaims() && profile.fit(Field.DESCRIPTION) < 0.5) {
                 into.add(new Candidate(
@@ -152,10 +153,7 @@ final class TablePlanner {
     private static void dropWeakModels(List<Candidate> candidates, Map<Integer, ColumnProfile> profiles) {
         boolean described = candidates.stream().anyMatch(c -> {
             ColumnProfile profile = profiles.get(c.column);
-            return c.field == Field.DESCRIPTION
-                    && c.score >= 0.5
-                    && profile != null
-                    && profile.holdsModelsAmongWords();
+            return c.field == Field.DESCRIPTION && c.score >= 0.5 && profile != null && profile.holdsModelsAmongWords();
         });
         if (described) {
             candidates.removeIf(c -> c.field == Field.MODEL && c.score < SURE_MODEL);

@@ -41,7 +41,7 @@ public final class Intake {
         String name = model == null || model.isBlank() ? TvSet.UNKNOWN : model;
         TvSet.Builder set = blank().sheet(sheet.isEmpty() ? null : sheet)
                 .line(line)
-                .maker(maker == null || maker.isBlank() ? models.maker(name) : maker)
+                .maker(maker == null || maker.isBlank() ? models.maker(name) : models.makerAsKnown(maker))
                 .model(name)
                 .family(models.family(name))
                 .inches(inches)

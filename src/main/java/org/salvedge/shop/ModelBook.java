@@ -19,6 +19,8 @@ public final class ModelBook {
 
     private final NavigableMap<String, String> given = new TreeMap<>();
     private final NavigableMap<String, Seen> seen = new TreeMap<>();
+    private final Map<String, Map<String, Integer>> spellings = new HashMap<>();
+    private final Map<String, String> plainNames = new HashMap<>();
 
     /** What the record says of one model: each value with the number of sets. */
     private record Seen(Map<String, Integer> families, Map<String, Integer> makers, Map<Long, Integer> inches) {
@@ -52,6 +54,10 @@ public final class ModelBook {
 
     /** Takes in one set of the record. */
     public void learn(String maker, String model, String family, @Nullable Quantity inches) {
+        if (!maker.equals(TvSet.UNKNOWN)) {
+            String name = plainNames.computeIfAbsent(maker, ModelBook::plain);
+            spellings.computeIfAbsent(name, k -> new HashMap<>()).merge(maker, 1, Integer::sum);
+        }
         String key = canonical(model);
         if (model.equals(TvSet.UNKNOWN) || key.isEmpty()) {
             return;
@@ -110,6 +116,15 @@ public final class ModelBook {
         return s == null || s.makers().isEmpty() ? TvSet.UNKNOWN : most(s.makers(), Text.CODE_POINTS);
     }
 
+    /**
+     * A maker's name as the record writes it: sellers' capitals and spaces do not make another maker. Of several spellings that of
+     * most sets counts, of equals the first by code points; a maker that is not on record stays as it is written.
+     */
+    public String makerAsKnown(String maker) {
+        Map<String, Integer> known = spellings.get(plain(maker));
+        return known == null ? maker : most(known, Text.CODE_POINTS);
+    }
+
     /** The size of the same model in the record; null where there is none. */
     public @Nullable Quantity inches(String model) {
         Seen s = seen.get(canonical(model));
@@ -141,6 +156,10 @@ public final class ModelBook {
                 .max(Map.Entry.<T, Integer>comparingByValue().thenComparing(e -> e.getKey(), order.reversed()))
                 .orElseThrow()
                 .getKey();
+    }
+
+    private static String plain(String maker) {
+        return maker.strip().replaceAll("\\s+", " ").toUpperCase(Locale.ROOT);
     }
 
     private static String canonical(String model) {

@@ -72,6 +72,16 @@ class ReceiveTest {
     }
 
     @Test
+    void aMakerInCapitalsIsTheMakerThatTheShopKnows(@TempDir Path more) throws IOException {
+        receive();
+        Path second = Files.writeString(
+                more.resolve("second.csv"), LIST.replace("Orlan", "ORLAN").replace("OR-43", "OR-50"));
+        shop.run("receive", second.toString(), "--lot", "L0043", "--supplier", "Northquay", "--price", "10");
+        shop.run("show", "L0043-005");
+        assertThat(shop.out()).contains("Orlan OR-50").doesNotContain("ORLAN");
+    }
+
+    @Test
     void missingSetsCarryNoCostAndTheOthersShareAllOfIt() {
         receive("--missing", "3x2", "--missing", "2");
         assertThat(shop.out()).contains("5 sets, 2 arrived, 3 missing", "50.00 a set");

@@ -27,9 +27,7 @@ class AmountTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             120 | 120
             120.50 | 120.5
             120,50 | 120.5
@@ -115,8 +113,26 @@ class AmountTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "12,5O", "call", "auf Anfrage", "400-450", "-120", "(450.00)", "1e999", "inf", "99999999999", "1.2.3", "4S0", "50%",
-                "12,34,56", "450 / 500", "sur demande", "NaN", "∞", "1,2,3.4", "$$$", "1.23.456,00"
+                "12,5O",
+                "call",
+                "auf Anfrage",
+                "400-450",
+                "-120",
+                "(450.00)",
+                "1e999",
+                "inf",
+                "99999999999",
+                "1.2.3",
+                "4S0",
+                "50%",
+                "12,34,56",
+                "450 / 500",
+                "sur demande",
+                "NaN",
+                "∞",
+                "1,2,3.4",
+                "$$$",
+                "1.23.456,00"
             })
     void whatIsNoPriceIsSaidSo(String text) {
         Reading<BigDecimal> reading = of().read(Cell.text(text));

@@ -21,7 +21,8 @@ class CorpusTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"tuning", "heldout"})
     void nearlyEverythingOfTheCorpusReadsRight(String group) throws Exception {
-        ManifestJudge.Score judge = ManifestJudge.over(RESOURCES.resolve("corpus").resolve(group));
+        ManifestJudge.Score judge =
+                ManifestJudge.over(RESOURCES.resolve("corpus").resolve(group));
         System.out.println("corpus, " + group + " group:\n" + judge.report());
         assertThat(judge.asked("sets found")).isGreaterThan(400);
         assertThat(judge.share("sets found")).isGreaterThanOrEqualTo(.99);

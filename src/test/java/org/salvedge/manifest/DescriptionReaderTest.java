@@ -11,15 +11,11 @@ import org.salvedge.manifest.words.RowWords;
 
 class DescriptionReaderTest {
     private static final Goods GOODS = new Goods();
-    private static final DescriptionReader READER = new DescriptionReader(
-            GOODS, new ClaimReader(Map.of()), new SizeReader(GOODS, new RowWords()));
+    private static final DescriptionReader READER =
+            new DescriptionReader(GOODS, new ClaimReader(Map.of()), new SizeReader(GOODS, new RowWords()));
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            nullValues = "-",
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', nullValues = "-", textBlock = """
             Kestrel KX-75F11 | Kestrel | KX-75F11 | - | ``
             Blue Heron BHN6500 | Blue Heron | BHN6500 | - | ``
             55" Brightholm LED TV BH-55F1 - tested working | Brightholm | BH-55F1 | 55 | tested working
@@ -44,16 +40,14 @@ class DescriptionReaderTest {
         Description d = READER.read(text);
         assertThat(d.maker()).as("maker").isEqualTo(maker);
         assertThat(d.model()).as("model").isEqualTo(model);
-        assertThat(d.inches() == null ? null : d.inches().number().intValue()).as("inches").isEqualTo(inches);
+        assertThat(d.inches() == null ? null : d.inches().number().intValue())
+                .as("inches")
+                .isEqualTo(inches);
         assertThat(d.rest()).as("rest").isEqualTo(rest);
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = ';',
-            quoteCharacter = '`',
-            nullValues = "-",
-            textBlock = """
+    @CsvSource(delimiter = ';', quoteCharacter = '`', nullValues = "-", textBlock = """
             Model: KX-75F11 Brand: Kestrel; -; KX-75F11
             KX-75F11 Kestrel 75" LED; Kestrel; KX-75F11
             Kestrel 5500 55"; Kestrel; 5500

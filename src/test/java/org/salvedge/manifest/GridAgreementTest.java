@@ -102,7 +102,7 @@ class GridAgreementTest {
     /** The first row in which we found a quote that is never closed, or a number beyond all rows. */
     private static int openQuote(Path file) {
         return new GridReader()
-                .read(file, null).grid().notes().stream()
+                .read(file, () -> null).grid().notes().stream()
                         .filter(note -> note.problem().contains("not closed"))
                         .mapToInt(Grid.Note::row)
                         .min()
@@ -155,7 +155,7 @@ class GridAgreementTest {
     /** Cells that stand in the file themselves, not those that a merged cell covers. */
     private static Map<String, SortedMap<Integer, SortedMap<Integer, Cell>>> ours(Path file) {
         Map<String, SortedMap<Integer, SortedMap<Integer, Cell>>> sheets = new LinkedHashMap<>();
-        for (Sheet sheet : new GridReader().read(file, null).grid().sheets()) {
+        for (Sheet sheet : new GridReader().read(file, () -> null).grid().sheets()) {
             if (!sheet.isVisible()) {
                 continue;
             }

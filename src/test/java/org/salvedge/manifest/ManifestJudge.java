@@ -33,7 +33,9 @@ final class ManifestJudge {
     static Score over(Path folder) throws IOException {
         Score score = new Score();
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path expected : files.filter(f -> f.toString().endsWith(".expected.json")).sorted().toList()) {
+            for (Path expected : files.filter(f -> f.toString().endsWith(".expected.json"))
+                    .sorted()
+                    .toList()) {
                 score.add(new ManifestJudge().judge(expected));
             }
         }

@@ -19,9 +19,7 @@ class SerialReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             AAA111111, BBB222222
             AAA111111; BBB222222
             AAA111111 / BBB222222
@@ -60,7 +58,8 @@ class SerialReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"N/A", "-", "none", "keine", "sans", "s/n", "unleserlich", "missing", "?", "k.A.", "no label"})
+    @ValueSource(
+            strings = {"N/A", "-", "none", "keine", "sans", "s/n", "unleserlich", "missing", "?", "k.A.", "no label"})
     void wordsForNothingAreNoSerial(String text) {
         assertThat(read(text, 1)).isEmpty();
     }

@@ -15,10 +15,7 @@ class SizeReaderTest {
     private final SizeReader sizes = new SizeReader(new Goods(), new RowWords());
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             55 | 55
             55" | 55
             55'' | 55
@@ -94,8 +91,28 @@ class SizeReaderTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "5S\"", "0", "-55", "abc", "151", "999", "XL", "5O", "12-Oct", "55.Okt", "2026-02-03", "32-65\"", "120x70x15 cm", "l00",
-                "20 l", "55a5", "large", "#REF!", "10.12.2025", "55.55.55", "Okt 55", "9 kg"
+                "5S\"",
+                "0",
+                "-55",
+                "abc",
+                "151",
+                "999",
+                "XL",
+                "5O",
+                "12-Oct",
+                "55.Okt",
+                "2026-02-03",
+                "32-65\"",
+                "120x70x15 cm",
+                "l00",
+                "20 l",
+                "55a5",
+                "large",
+                "#REF!",
+                "10.12.2025",
+                "55.55.55",
+                "Okt 55",
+                "9 kg"
             })
     void whatIsNoSizeIsSaidSo(String text) {
         Reading<Quantity> reading = sizes.read(text, Unit.INCH);
@@ -117,18 +134,27 @@ class SizeReaderTest {
 
     @ParameterizedTest
     @CsvSource({
-        "Diagonale (cm), CENTIMETRE", "Größe cm, CENTIMETRE", "Screen mm, MILLIMETRE", "Zoll, INCH", "Size, INCH",
-        "Size (in/cm), INCH", "Taille écran (cm), CENTIMETRE", "Pantalla cm, CENTIMETRE", "Diag.[cm], CENTIMETRE", "cm, CENTIMETRE"
+        "Diagonale (cm), CENTIMETRE",
+        "Größe cm, CENTIMETRE",
+        "Screen mm, MILLIMETRE",
+        "Zoll, INCH",
+        "Size, INCH",
+        "Größe in cm, CENTIMETRE",
+        "Diagonale in [mm], MILLIMETRE",
+        "Size in, INCH",
+        "Size in inch, INCH",
+        "Size (in/cm), INCH",
+        "Taille écran (cm), CENTIMETRE",
+        "Pantalla cm, CENTIMETRE",
+        "Diag.[cm], CENTIMETRE",
+        "cm, CENTIMETRE"
     })
     void unitsOfHeadings(String heading, Unit unit) {
         assertThat(SizeReader.unitOf(heading)).isEqualTo(unit);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             55" Brightholm LED TV BH-55F1 | 55
             Quillon 55QL810 55in LED TV vertical stripes | 55
             TV Pellmar PM.65.4K, 65 inch, wifi fault | 65
@@ -150,7 +176,12 @@ class SizeReaderTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Wall bracket 32-65\"", "Wall mount for 32\" to 70\"", "box 120 x 70 cm", "Kestrel KX-75F11", "2.1 Soundbar", "5 in stock",
+                "Wall bracket 32-65\"",
+                "Wall mount for 32\" to 70\"",
+                "box 120 x 70 cm",
+                "Kestrel KX-75F11",
+                "2.1 Soundbar",
+                "5 in stock",
                 "20 l oven"
             })
     void whatIsNoScreenIsNoneInDescriptions(String text) {

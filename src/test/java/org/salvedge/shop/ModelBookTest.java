@@ -86,6 +86,17 @@ class ModelBookTest {
     }
 
     @Test
+    void aMakerIsWrittenAsTheRecordWritesIt() {
+        assertThat(book.makerAsKnown("KESTREL")).isEqualTo("Kestrel");
+        assertThat(book.makerAsKnown(" vesper ")).isEqualTo("Vesper");
+        assertThat(book.makerAsKnown("Orlan")).isEqualTo("Orlan");
+        learn("VESPER", "VS50", "Vesper 50", 2);
+        assertThat(book.makerAsKnown("vesper")).isEqualTo("VESPER");
+        learn("Vesper", TvSet.UNKNOWN, TvSet.UNKNOWN, 1);
+        assertThat(book.makerAsKnown("vesper")).isEqualTo("VESPER");
+    }
+
+    @Test
     void anEntryThatBeginsNothingIsRefused() {
         assertThatThrownBy(() -> new ModelBook(Map.of(" - ", "x")))
                 .isInstanceOf(Refused.class)

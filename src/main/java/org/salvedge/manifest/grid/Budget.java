@@ -9,14 +9,21 @@ final class Budget {
     private static final int LOOK_EVERY = 0xfff;
 
     private final Limits limits;
-    private final long deadlineNanos;
+    private final int seconds;
+    private long deadlineNanos;
     private long bytes;
     private int calls;
 
     /** @param seconds from now until reading is given up */
     Budget(Limits limits, int seconds) {
         this.limits = limits;
-        this.deadlineNanos = System.nanoTime() + seconds * 1_000_000_000L;
+        this.seconds = seconds;
+        restart();
+    }
+
+    /** The time begins anew. */
+    void restart() {
+        deadlineNanos = System.nanoTime() + seconds * 1_000_000_000L;
     }
 
     Limits limits() {

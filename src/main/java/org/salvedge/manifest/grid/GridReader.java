@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
+import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.jspecify.annotations.Nullable;
@@ -29,10 +31,10 @@ public final class GridReader {
     public record Result(Grid grid, String sha256) {}
 
     /**
-     * @param password for a protected workbook, or null
+     * @param password asked for a protected workbook only; null = none is known
      * @throws Refused naming the file and the reason
      */
-    public Result read(Path file, @Nullable String password) {
+    public Result read(Path file, Supplier<@Nullable String> password) {
         try {
             return readCopy(file, password);
         } catch (BadFile e) {
@@ -44,7 +46,7 @@ public final class GridReader {
         }
     }
 
-    private Result readCopy(Path file, @Nullable String password) throws IOException {
+    private Result readCopy(Path file, Supplier<@Nullable String> password) throws IOException {
         try (PrivateCopy copy = PrivateCopy.of(file, limits)) {
             Budget budget = new Budget(limits, copy.size() > LARGE ? SECONDS_IF_LARGE : SECONDS);
             try {
@@ -58,7 +60,7 @@ public final class GridReader {
         }
     }
 
-    private Grid read(PrivateCopy copy, @Nullable String password, Budget budget) throws IOException {
+    private Grid read(PrivateCopy copy, Supplier<@Nullable String> password, Budget budget) throws IOException {
         return switch (FileKind.of(copy.head())) {
             case PACKED -> packed(copy.path(), copy.size(), budget);
             case COMPOUND -> compound(copy.path(), password, budget);
@@ -120,14 +122,14 @@ public final class GridReader {
         return BadFile.notATable("a ZIP archive", "Unpack it and name the spreadsheet in it");
     }
 
-    private Grid compound(Path path, @Nullable String password, Budget budget) throws IOException {
+    private Grid compound(Path path, Supplier<@Nullable String> password, Budget budget) throws IOException {
         try (POIFSFileSystem compound = new POIFSFileSystem(path.toFile(), true)) {
             DirectoryNode root = compound.getRoot();
             if (root.hasEntryCaseInsensitive("EncryptedPackage")) {
                 return locked(compound, password, budget);
             }
             if (root.hasEntryCaseInsensitive("Workbook")) {
-                return XlsReader.read(root, password, budget);
+                return xls(root, password, budget);
             }
             if (root.hasEntryCaseInsensitive("Book")) {
                 throw BadFile.notATable(
@@ -141,11 +143,25 @@ public final class GridReader {
         }
     }
 
-    private Grid locked(POIFSFileSystem compound, @Nullable String password, Budget budget) throws IOException {
+    private static Grid xls(DirectoryNode root, Supplier<@Nullable String> password, Budget budget) throws IOException {
+        try {
+            return XlsReader.read(root, null, budget);
+        } catch (EncryptedDocumentException e) {
+            String given = Locked.ask(password, budget);
+            try {
+                return XlsReader.read(root, given, budget);
+            } catch (EncryptedDocumentException wrong) {
+                throw Locked.wrongPassword();
+            }
+        }
+    }
+
+    private Grid locked(POIFSFileSystem compound, Supplier<@Nullable String> password, Budget budget)
+            throws IOException {
         Path unlocked = Files.createTempFile("salvedge-", ".unlocked");
         unlocked.toFile().deleteOnExit();
         try {
-            Locked.unlock(compound, password, unlocked, limits);
+            Locked.unlock(compound, password, unlocked, budget);
             return packed(unlocked, Files.size(unlocked), budget);
         } finally {
             Files.deleteIfExists(unlocked);

@@ -13,7 +13,7 @@ package org.salvedge.manifest.grid;
  */
 record Limits(
         long fileBytes, long unpackedBytes, long ratio, long memoryBytes, int parts, int columns, int textLength) {
-    static final long FREE_UNPACKED = 96L << 20;
+    static final long FREE_UNPACKED = 24L << 20;
 
     /** Room left beside the cells for the sets read from them, as a part of the whole heap. */
     private static final double SHARE_OF_HEAP = 0.45;

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
+import java.util.function.Supplier;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
@@ -21,7 +22,8 @@ final class Locked {
     private Locked() {}
 
     /** Writes the unlocked package to a file. */
-    static void unlock(POIFSFileSystem locked, @Nullable String password, Path to, Limits limits) throws IOException {
+    static void unlock(POIFSFileSystem locked, Supplier<@Nullable String> password, Path to, Budget budget)
+            throws IOException {
         try {
             EncryptionInfo info = new EncryptionInfo(locked);
             if (info.getVerifier().getSpinCount() > MOST_ROUNDS) {
@@ -30,20 +32,31 @@ final class Locked {
             Decryptor decryptor = Decryptor.getInstance(info);
             // Workbooks that are only write-protected carry this well-known password.
             if (!decryptor.verifyPassword(Decryptor.DEFAULT_PASSWORD)) {
-                if (password == null) {
-                    throw new BadFile("needs a password", "Give it with --password");
-                }
-                if (!decryptor.verifyPassword(password)) {
-                    throw new BadFile("does not open with that password", "Ask the seller for the right one");
+                if (!decryptor.verifyPassword(ask(password, budget))) {
+                    throw wrongPassword();
                 }
             }
             try (InputStream in = decryptor.getDataStream(locked);
                     OutputStream out = Files.newOutputStream(to)) {
-                copy(in, out, limits.fileBytes());
+                copy(in, out, budget.limits().fileBytes());
             }
         } catch (GeneralSecurityException e) {
             throw BadFile.torn("it cannot be unlocked");
         }
+    }
+
+    /** The password; the time that a person takes to type it is not the reader's. */
+    static String ask(Supplier<@Nullable String> password, Budget budget) {
+        String given = password.get();
+        budget.restart();
+        if (given == null || given.isEmpty()) {
+            throw new BadFile("needs a password", "Give it with --password");
+        }
+        return given;
+    }
+
+    static BadFile wrongPassword() {
+        return new BadFile("does not open with that password", "Ask the seller for the right one");
     }
 
     private static void copy(InputStream in, OutputStream out, long most) throws IOException {

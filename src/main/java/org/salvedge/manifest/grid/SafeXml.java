@@ -14,7 +14,6 @@ final class SafeXml {
     private static final int DEEPEST = 200;
     private static final int MOST_ATTRIBUTES = 500;
     private static final int LONGEST_ATTRIBUTE = 1 << 20;
-    private static final long LONGEST_TEXT = 1 << 24;
 
     private final XMLInputFactory factory;
 
@@ -27,7 +26,8 @@ final class SafeXml {
         factory.setProperty(WstxInputProperties.P_MAX_ELEMENT_DEPTH, DEEPEST);
         factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTES_PER_ELEMENT, MOST_ATTRIBUTES);
         factory.setProperty(WstxInputProperties.P_MAX_ATTRIBUTE_SIZE, LONGEST_ATTRIBUTE);
-        factory.setProperty(WstxInputProperties.P_MAX_TEXT_LENGTH, LONGEST_TEXT);
+        // A text comes in pieces, and what the parts unpack to is bounded elsewhere, with its own words.
+        factory.setProperty(WstxInputProperties.P_MAX_TEXT_LENGTH, 1L << 30);
         factory.setProperty(WstxInputProperties.P_MIN_TEXT_SEGMENT, 256);
         factory.setXMLResolver((publicId, systemId, base, namespace) -> {
             throw new XMLStreamException("outside entity");

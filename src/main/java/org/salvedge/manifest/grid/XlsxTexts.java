@@ -21,7 +21,8 @@ final class XlsxTexts {
         while (xml.hasNext()) {
             if (SafeXml.next(xml) == START_ELEMENT && xml.getLocalName().equals("si")) {
                 readRuns(xml, "si", buffer, budget.limits().textLength());
-                String text = CellText.clean(CellText.unescaped(buffer), budget.limits().textLength());
+                String text = CellText.clean(
+                        CellText.unescaped(buffer), budget.limits().textLength());
                 texts.add(text);
                 budget.text(text);
             }

@@ -122,7 +122,9 @@ final class ClaimRules {
         boolean darkScreen = c.has(Idea.DARK) && (c.names(Idea.GLASS) || c.names(Idea.PICTURE)) && loud;
         return c.lacks(Idea.PICTURE)
                 || !side && c.has(Idea.BLACKSCREEN)
-                || !side && c.has(Idea.BLACK) && (c.names(Idea.GLASS) || c.names(Idea.PICTURE) || c.has(Idea.STUCK) || loud)
+                || !side
+                        && c.has(Idea.BLACK)
+                        && (c.names(Idea.GLASS) || c.names(Idea.PICTURE) || c.has(Idea.STUCK) || loud)
                 || !side && darkScreen
                 || c.lacks(Idea.GLASS)
                 || c.lacks(Idea.LIGHT)
@@ -135,10 +137,7 @@ final class ClaimRules {
         return c.has(Idea.RESTART)
                 || c.has(Idea.STUCK) && c.names(Idea.TURNON)
                 || c.has(Idea.LOGO) && !c.hasAny(Idea.CRACK, Idea.HARM, Idea.FINE)
-                || c.has(Idea.TURNON)
-                        && c.hasAny(Idea.ANEW, Idea.SELF)
-                        && !c.names(Idea.NOT)
-                        && !c.names(Idea.GONE);
+                || c.has(Idea.TURNON) && c.hasAny(Idea.ANEW, Idea.SELF) && !c.names(Idea.NOT) && !c.names(Idea.GONE);
     }
 
     private static boolean isWithoutSound(Clause c) {

@@ -45,7 +45,14 @@ final class Clause {
 
     /** Things that a doing may belong to: "sound does not work". */
     private static final Set<Idea> THINGS = EnumSet.of(
-            Idea.SOUND, Idea.SPEAKER, Idea.PICTURE, Idea.LIGHT, Idea.OTHER, Idea.EXTRA, Idea.GLASS, Idea.HALF,
+            Idea.SOUND,
+            Idea.SPEAKER,
+            Idea.PICTURE,
+            Idea.LIGHT,
+            Idea.OTHER,
+            Idea.EXTRA,
+            Idea.GLASS,
+            Idea.HALF,
             Idea.POWER);
 
     private static final Set<Idea> HURTS = EnumSet.of(Idea.CRACK, Idea.BROKEN, Idea.HARM, Idea.FAULT, Idea.LINES);
@@ -103,7 +110,10 @@ final class Clause {
             boolean near = thing >= 0 && not - thing <= 3 && !spent[thing];
             denied[target] = true;
             int after = target + 1;
-            if (!near && items.get(target).is(Idea.WORK) && after < items.size() && items.get(after).isAny(THINGS)) {
+            if (!near
+                    && items.get(target).is(Idea.WORK)
+                    && after < items.size()
+                    && items.get(after).isAny(THINGS)) {
                 denied[after] = true; // "does not show a picture"
                 spent[target] = true;
             }

@@ -20,7 +20,7 @@ public final class Folded {
         if (ascii) {
             return lower ? text : lowerAscii(text);
         }
-        String apart = Normalizer.normalize(text, Normalizer.Form.NFKD);
+        String apart = Normalizer.normalize(text.replace('\u00b4', '\''), Normalizer.Form.NFKD); // it would be a space
         StringBuilder out = new StringBuilder(apart.length());
         for (int i = 0; i < apart.length(); i++) {
             char c = apart.charAt(i);

@@ -9,9 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.salvedge.shop.Refused;
 
 /** What a column's heading says it holds: the table of known headings, and the shop's own ahead of it. */
 public final class HeadingWords {
+    /** What a shop's settings may call a column. */
+    public static final String FIELDS =
+            "maker, model, description, inches, serial, quantity, claimed, kind, asking, asking_unit, asking_line, retail, none";
+
     /** Weight of a shop's own word: above all built in. */
     private static final double OWN = 2;
 
@@ -132,17 +137,16 @@ public final class HeadingWords {
             add(Field.valueOf(key[0]), Double.parseDouble(key[1]), entry.phrase());
         }
         own.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
-            Field field = field(entry.getValue());
-            add(field, OWN, Folded.fold(entry.getKey()));
+            String heading = Folded.fold(entry.getKey());
+            if (Folded.words(heading).isEmpty()) {
+                throw new Refused("shop.toml, [columns]: \"" + entry.getKey() + "\" is no heading");
+            }
+            add(field(entry.getKey(), entry.getValue()), OWN, heading);
         });
     }
 
-    /**
-     * The field that a shop's settings name.
-     *
-     * @throws IllegalArgumentException if there is no such field
-     */
-    public static Field field(String name) {
+    /** The field that a shop's settings name. */
+    private static Field field(String heading, String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "maker" -> Field.MAKER;
             case "model" -> Field.MODEL;
@@ -158,9 +162,8 @@ public final class HeadingWords {
             case "retail" -> Field.RETAIL;
             case "none" -> Field.NONE;
             default ->
-                throw new IllegalArgumentException("\"" + name
-                        + "\" is not a field of a manifest; use maker, model, description, inches, serial, quantity, claimed,"
-                        + " kind, asking, asking_unit, asking_line, retail or none");
+                throw new Refused("shop.toml, [columns], \"" + heading + "\": \"" + name
+                        + "\" is not a field of a manifest. Use one of " + FIELDS);
         };
     }
 
@@ -190,6 +193,17 @@ public final class HeadingWords {
         if (words.isEmpty() || words.size() > MOST_WORDS) {
             return List.of();
         }
+        List<Match> matches = match(words);
+        String folded = Folded.fold(heading);
+        boolean doubled = folded.contains("ae") || folded.contains("oe") || folded.contains("ue");
+        return matches.isEmpty() && doubled
+                ? match(words.stream()
+                        .map(w -> w.replace("ae", "a").replace("oe", "o").replace("ue", "u"))
+                        .toList())
+                : matches;
+    }
+
+    private List<Match> match(List<String> words) {
         Map<Field, Match> best = new EnumMap<>(Field.class);
         boolean anyKnown = false;
         int reached = 0;

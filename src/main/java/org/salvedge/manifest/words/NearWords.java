@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Known words that an unknown one is a form or a slip of: "schwarzer" of "schwarz", "horizonal" of "horizontal". */
 final class NearWords {
-    private static final List<String> ENDINGS = List.of("es", "er", "en", "em", "e", "n", "s", "as", "os", "a", "o", "ed", "ing");
+    private static final List<String> ENDINGS =
+            List.of("es", "er", "en", "em", "e", "n", "s", "as", "os", "a", "o", "ed", "ing");
     private static final List<String> OTHER_ENDINGS = List.of("", "e", "o", "a", "en", "er", "s");
     private static final int SHORTEST_STEM = 4;
     private static final int SHORTEST_SLIP = 6;
@@ -19,12 +20,14 @@ final class NearWords {
     void add(String word) {
         exact.put(word, word);
         if (word.length() >= SHORTEST_SLIP - 1) {
-            byStart.computeIfAbsent(word.substring(0, 2), k -> new ArrayList<>()).add(word);
+            byStart.computeIfAbsent(word.substring(0, 2), k -> new ArrayList<>())
+                    .add(word);
         }
     }
 
     /** The known word, or null. */
-    @Nullable String find(String word) {
+    @Nullable
+    String find(String word) {
         String form = formOf(word);
         if (form != null || word.length() < SHORTEST_SLIP || word.chars().anyMatch(Character::isDigit)) {
             return form;

@@ -64,9 +64,26 @@ final class Phrases<T> {
         return found;
     }
 
-    /** The longest phrase that begins at a word; whole words go before stems, stems before endings. */
+    /** The longest phrase that begins at a word; where there is none, the same with German vowels written ae, oe, ue. */
     @Nullable
     Found<T> at(List<String> words, int from) {
+        Found<T> found = asWritten(words, from);
+        if (found != null || !hasDoubleVowel(words.get(from))) {
+            return found;
+        }
+        return asWritten(words.stream().map(Phrases::singleVowels).toList(), from);
+    }
+
+    private static boolean hasDoubleVowel(String word) {
+        return word.contains("ae") || word.contains("oe") || word.contains("ue");
+    }
+
+    private static String singleVowels(String word) {
+        return word.replace("ae", "a").replace("oe", "o").replace("ue", "u");
+    }
+
+    /** Whole words go before stems, stems before endings. */
+    private @Nullable Found<T> asWritten(List<String> words, int from) {
         String first = words.get(from);
         @Nullable Phrase<T> best = longest(byFirstWord.get(first), words, from, null);
         for (int n = Math.min(longestStem, first.length()); n >= SHORTEST_STEM; n--) {

@@ -89,7 +89,9 @@ class ClaimReaderTest {
 
     @Test
     void aShopsOwnClaimCodeIsTaken() {
-        assertThat(new ClaimReader(Map.of("mirrored", "mirror")).read("picture mirrored").claim())
+        assertThat(new ClaimReader(Map.of("mirrored", "mirror"))
+                        .read("picture mirrored")
+                        .claim())
                 .isEqualTo(new Claim("mirror"));
     }
 }
