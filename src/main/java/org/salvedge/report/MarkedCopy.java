@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.HashSet;
@@ -60,7 +61,7 @@ public final class MarkedCopy {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         XSSFWorkbook base = new XSSFWorkbook();
         base.getProperties().getCoreProperties().setCreator("salvedge");
-        base.getProperties().getCoreProperties().setCreated(Optional.of(new Date(0)));
+        base.getProperties().getCoreProperties().setCreated(Optional.of(Date.from(Instant.EPOCH)));
         try (SXSSFWorkbook book = new SXSSFWorkbook(base, ROWS_IN_MEMORY)) {
             MarkedCopy copy = new MarkedCopy(base);
             Set<String> names = new HashSet<>();

@@ -3,6 +3,7 @@ package org.salvedge.manifest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,9 +22,7 @@ class AmountTest {
     }
 
     private static BigDecimal read(Amount amount, String text) {
-        BigDecimal value = amount.read(Cell.text(text)).value();
-        assertThat(value).as(text).isNotNull();
-        return value;
+        return Objects.requireNonNull(amount.read(Cell.text(text)).value(), text);
     }
 
     @ParameterizedTest

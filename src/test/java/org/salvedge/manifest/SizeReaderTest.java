@@ -2,6 +2,7 @@ package org.salvedge.manifest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -168,8 +169,7 @@ class SizeReaderTest {
             43in Ardelux | 43
             """)
     void sizesAreFoundInDescriptions(String text, String inches) {
-        SizeReader.Found found = sizes.findIn(text);
-        assertThat(found).isNotNull();
+        SizeReader.Found found = Objects.requireNonNull(sizes.findIn(text), text);
         assertThat(found.inches()).isEqualTo(Quantity.parse(inches));
     }
 
@@ -190,8 +190,7 @@ class SizeReaderTest {
 
     @Test
     void aSizeIsFoundWhereItStands() {
-        SizeReader.Found found = sizes.findIn("Kestrel 55\" TV");
-        assertThat(found).isNotNull();
+        SizeReader.Found found = Objects.requireNonNull(sizes.findIn("Kestrel 55\" TV"));
         assertThat("Kestrel 55\" TV".substring(found.from(), found.to())).isEqualTo("55\"");
     }
 }
