@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.manifest.ManifestReader;
+import org.salvedge.report.BidWorkbook;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
 import org.salvedge.shop.AsOf;
@@ -65,6 +66,14 @@ final class WorthCommand extends Command {
     @Nullable
     String password;
 
+    @Option(
+            names = "--xlsx",
+            paramLabel = "FILE",
+            description =
+                    "Write a bid sheet: a workbook whose price, premium, freight, labour and target may be changed.")
+    @Nullable
+    Path xlsx;
+
     @Option(names = "--format", paramLabel = "table|json", description = "table (default) or json.")
     Format format = Format.TABLE;
 
@@ -95,10 +104,20 @@ final class WorthCommand extends Command {
                 confidence,
                 targetReturn,
                 Amount.orNull(price, settings.currency(), "--price"));
+        if (xlsx != null) {
+            Path sheet = session.file(xlsx);
+            Reports.write(
+                    sheet,
+                    () -> BidWorkbook.write(
+                            answer, settings.labourRate(), from(manifest), Reports.paper(session), sheet));
+        }
         if (format == Format.JSON) {
             session.json(WorthJson.of(answer));
         } else {
             WorthText.of(answer, from(manifest), session.terminal().screen()).forEach(session::say);
+            if (xlsx != null) {
+                session.say("Written to " + session.file(xlsx));
+            }
         }
         if (manifest.problems().isEmpty()) {
             return Status.DONE;

@@ -92,6 +92,12 @@ final class Book implements AutoCloseable {
         late.put(name, sheet -> writer.write(sheet, about, table, frozen));
     }
 
+    /** Works out every formula, so that programs which only read have the figures too; others work them out again. */
+    void recalculate() {
+        book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+        book.setForceFormulaRecalculation(true);
+    }
+
     void writeTo(OutputStream out) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (SXSSFWorkbook stream = new SXSSFWorkbook(book, ROWS_IN_MEMORY)) {

@@ -18,6 +18,7 @@ final class Styles {
     static final int POINTS = 10;
     static final byte[] INK = {0x1f, 0x3a, 0x5f};
     static final byte[] SHADE = {(byte) 0xe8, (byte) 0xee, (byte) 0xf4};
+    private static final byte[] PAPER = {(byte) 0xff, (byte) 0xf7, (byte) 0xd6};
     private static final int TITLE_POINTS = 16;
 
     private final XSSFWorkbook book;
@@ -73,6 +74,21 @@ final class Styles {
                 style.setAlignment(HorizontalAlignment.LEFT);
                 style.setIndention((short) 1);
             }
+            return style;
+        });
+    }
+
+    /** A number that is there to be changed. */
+    CellStyle input(String format) {
+        return made.computeIfAbsent("input " + format, k -> {
+            XSSFCellStyle style = plain();
+            style.setDataFormat(book.createDataFormat().getFormat(format));
+            style.setFillForegroundColor(new XSSFColor(PAPER));
+            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setBorderTop(BorderStyle.THIN);
+            style.setBorderLeft(BorderStyle.THIN);
+            style.setBorderRight(BorderStyle.THIN);
             return style;
         });
     }
