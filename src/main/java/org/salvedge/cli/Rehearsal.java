@@ -42,6 +42,7 @@ public final class Rehearsal {
     private static final List<String> EVERYDAY = List.of(
             "preview list.csv",
             "worth list.csv --draws 200",
+            "hindsight --draws 200",
             "bid list.csv --limit 200",
             "receive list.csv --lot L2 --supplier Northquay --price 100",
             "attempt L1-001 --fault row_drive --fix contact_mask --fix-minutes 30 --passed yes --safety-tested",

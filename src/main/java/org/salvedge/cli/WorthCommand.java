@@ -1,12 +1,16 @@
 package org.salvedge.cli;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.manifest.ManifestReader;
 import org.salvedge.report.BidWorkbook;
+import org.salvedge.report.ChoiceReport;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
 import org.salvedge.shop.AsOf;
@@ -15,27 +19,30 @@ import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.Candidate;
+import org.salvedge.worth.Choice;
 import org.salvedge.worth.Question;
 import org.salvedge.worth.ShopModel;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Before the bid: what a lot is worth. */
+/** Before the bid: what a lot is worth, or which of several to go for. */
 @picocli.CommandLine.Command(
         description = "Say what a seller's lot should bring, and the most to bid for it. Changes nothing.",
         footer = {
             "",
             "Example: salvedge worth lots/harbour-0312.xlsx --supplier Northquay --premium-pct 12 --freight 300",
-            "The answer rests on the shop's own record up to the day before --on, or up to --as-of."
+            "The answer rests on the shop's own record up to the day before --on, or up to --as-of.",
+            "",
+            "Several lots: salvedge worth a.xlsx b.csv --supplier Northquay --supplier Eastmoor --cash 4000 --hours 120 says which",
+            "to go for. --supplier and --price: one for all, or one for each in the order of the files."
         })
 final class WorthCommand extends Command {
-    @Parameters(paramLabel = "FILE", description = "The seller's list.")
-    Path file = Path.of("");
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "The seller's list; or several of them.")
+    List<Path> files = new ArrayList<>();
 
     @Option(names = "--supplier", paramLabel = "NAME", description = "Who sells it (default: a supplier never seen).")
-    @Nullable
-    String supplier;
+    List<String> suppliers = new ArrayList<>();
 
     @Option(names = "--on", paramLabel = "DATE", description = "Day of the purchase (default: today).")
     @Nullable
@@ -50,11 +57,18 @@ final class WorthCommand extends Command {
     LocalDate asOf;
 
     @Option(names = "--price", paramLabel = "AMOUNT", description = "Say what this price would mean.")
-    @Nullable
-    Amount price;
+    List<Amount> prices = new ArrayList<>();
 
     @Mixin
     TermsOptions terms = new TermsOptions();
+
+    @Option(names = "--cash", paramLabel = "AMOUNT", description = "Choose lots whose outlays are at most this.")
+    @Nullable
+    Amount cash;
+
+    @Option(names = "--hours", paramLabel = "H", description = "Choose lots whose bench hours are at most this.")
+    @Nullable
+    BigDecimal hours;
 
     @Mixin
     Overrides overrides = new Overrides();
@@ -79,56 +93,74 @@ final class WorthCommand extends Command {
 
     @Override
     int run(Session session) {
+        overrides.apply(session);
+        Settings settings = session.shop().settings();
+        boolean several = files.size() > 1 || cash != null || hours != null;
+        check(settings, several);
+        session.shop().requireThere();
+        List<Manifest> manifests = new ArrayList<>();
+        for (Path file : files) {
+            manifests.add(read(session, settings, file));
+        }
+        ShopModel model = model(session, settings);
+        List<Appraisal> answers = new ArrayList<>();
+        try (ProgressLine progress = new ProgressLine(session.surroundings())) {
+            for (int i = 0; i < manifests.size(); i++) {
+                progress.step("list " + (i + 1) + " of " + manifests.size(), (double) i / manifests.size());
+                answers.add(answer(session, settings, model, manifests.get(i), i));
+            }
+        }
+        if (several) {
+            choose(session, manifests, answers);
+        } else {
+            tell(session, settings, manifests.get(0), answers.get(0));
+        }
+        session.out().flush();
+        int status = Status.DONE;
+        for (Manifest manifest : manifests) {
+            if (!manifest.problems().isEmpty()) {
+                session.remark(problems(manifest)
+                        + " in the list, and what they touch is not in the answer: salvedge preview "
+                        + manifest.file());
+                status = Status.PROBLEMS;
+            }
+        }
+        return status;
+    }
+
+    private void check(Settings settings, boolean several) {
         if (format == Format.CSV) {
             throw new Usage("--format: worth prints table or json");
         }
-        overrides.apply(session);
-        Settings settings = session.shop().settings();
-        LocalDate day = on == null ? session.today() : on;
-        int draws = drawing.draws(settings);
-        double confidence = terms.confidence(settings);
-        double targetReturn = terms.targetReturn(settings);
-        session.shop().requireThere();
-        Manifest manifest = read(session, settings);
-        ShopModel model = model(session, settings, day);
-        Question question = new Question(
-                manifest.sets().stream().map(Candidate::of).toList(),
-                supplier == null ? null : supplier.strip(),
-                day,
-                draws,
-                drawing.seed(settings));
-        Appraisal answer = Appraisal.of(
-                model,
-                question,
-                terms.terms(settings),
-                confidence,
-                targetReturn,
-                Amount.orNull(price, settings.currency(), "--price"));
-        if (xlsx != null) {
-            Path sheet = session.file(xlsx);
-            Reports.write(
-                    sheet,
-                    () -> BidWorkbook.write(
-                            answer, settings.labourRate(), from(manifest), Reports.paper(session), sheet));
+        each("--supplier", suppliers.size());
+        each("--price", prices.size());
+        if (files.size() > Choice.MOST_LOTS) {
+            throw new Usage("FILE: " + files.size() + " lists are more than the " + Choice.MOST_LOTS
+                    + " that can be weighed against each other");
         }
-        if (format == Format.JSON) {
-            session.json(WorthJson.of(answer));
-        } else {
-            WorthText.of(answer, from(manifest), session.terminal().screen()).forEach(session::say);
-            if (xlsx != null) {
-                session.say("Written to " + session.file(xlsx));
-            }
+        if (several && xlsx != null) {
+            throw new Usage("--xlsx: a bid sheet is of one list, without --cash and --hours");
         }
-        if (manifest.problems().isEmpty()) {
-            return Status.DONE;
+        if (hours != null && hours.signum() < 0) {
+            throw new Usage("--hours: \"" + hours.toPlainString() + "\" must not be negative");
         }
-        session.out().flush();
-        session.remark(problems(manifest) + " in the list, and what they touch is not in the answer: salvedge preview "
-                + manifest.file());
-        return Status.PROBLEMS;
+        drawing.draws(settings);
+        terms.confidence(settings);
+        terms.targetReturn(settings);
     }
 
-    private Manifest read(Session session, Settings settings) {
+    private void each(String option, int given) {
+        if (given > 1 && given != files.size()) {
+            throw new Usage(option + " is given " + given + " times for " + files.size()
+                    + (files.size() == 1 ? " list" : " lists") + "; give it once, or once for each");
+        }
+    }
+
+    private static <T> @Nullable T of(List<T> given, int list) {
+        return given.isEmpty() ? null : given.get(given.size() == 1 ? 0 : list);
+    }
+
+    private Manifest read(Session session, Settings settings, Path file) {
         Manifest manifest = new ManifestReader(settings).read(session.file(file), password);
         if (manifest.sets().isEmpty()) {
             throw new Refused(
@@ -138,13 +170,65 @@ final class WorthCommand extends Command {
         return manifest;
     }
 
-    private ShopModel model(Session session, Settings settings, LocalDate day) {
-        LocalDate until = asOf == null ? day.minusDays(1) : asOf;
+    private LocalDate day(Session session) {
+        return on == null ? session.today() : on;
+    }
+
+    private ShopModel model(Session session, Settings settings) {
+        LocalDate until = asOf == null ? day(session).minusDays(1) : asOf;
         History history;
         try (Ledger ledger = session.shop().read()) {
             history = ledger.history(AsOf.endOf(until), Ledger.Detail.FULL);
         }
         return ShopModel.fit(history, until, settings);
+    }
+
+    private Appraisal answer(Session session, Settings settings, ShopModel model, Manifest manifest, int list) {
+        String supplier = of(suppliers, list);
+        Question question = new Question(
+                manifest.sets().stream().map(Candidate::of).toList(),
+                supplier == null ? null : supplier.strip(),
+                day(session),
+                drawing.draws(settings),
+                drawing.seed(settings));
+        return Appraisal.of(
+                model,
+                question,
+                terms.terms(settings),
+                terms.confidence(settings),
+                terms.targetReturn(settings),
+                Amount.orNull(of(prices, list), settings.currency(), "--price"));
+    }
+
+    private void tell(Session session, Settings settings, Manifest manifest, Appraisal answer) {
+        if (xlsx != null) {
+            Path sheet = session.file(xlsx);
+            Reports.write(
+                    sheet,
+                    () -> BidWorkbook.write(
+                            answer, settings.labourRate(), from(manifest), Reports.paper(session), sheet));
+        }
+        if (format == Format.JSON) {
+            session.json(WorthJson.of(answer));
+            return;
+        }
+        WorthText.of(answer, from(manifest), session.terminal().screen()).forEach(session::say);
+        if (xlsx != null) {
+            session.say("Written to " + session.file(xlsx));
+        }
+    }
+
+    private void choose(Session session, List<Manifest> manifests, List<Appraisal> answers) {
+        Choice choice = Choice.of(
+                manifests.stream().map(Manifest::file).toList(),
+                answers,
+                cash == null ? Double.POSITIVE_INFINITY : cash.number().doubleValue(),
+                hours == null ? Double.POSITIVE_INFINITY : hours.doubleValue());
+        if (format == Format.JSON) {
+            session.json(ChoiceReport.json(choice));
+        } else {
+            session.print(ChoiceReport.table(choice), format);
+        }
     }
 
     private static String from(Manifest manifest) {

@@ -219,4 +219,50 @@ class WorthTest {
                 .isZero();
         assertThat(shop.out()).contains("never seen here", "ZZ-1");
     }
+
+    @Test
+    void ofSeveralLotsThoseAreChosenThatTogetherBringMost() throws IOException {
+        String[] lists = {"a.csv", "b.csv", "c.csv", "d.csv"};
+        int[] sets = {8, 14, 5, 20};
+        List<String> args = new ArrayList<>(List.of("worth", "--draws", "1000", "--confidence", "0.6"));
+        for (int i = 0; i < lists.length; i++) {
+            Files.writeString(
+                    folder.resolve(lists[i]),
+                    "Maker,Model,Size,Condition,Qty\nKestrel,KX-55A,55,horizontal lines," + sets[i] + "\n");
+            args.add(lists[i]);
+            args.addAll(List.of("--price", String.valueOf(20 * sets[i] - 10 * i)));
+        }
+        args.addAll(List.of("--cash", "600", "--hours", "30", "--format", "json"));
+        assertThat(shop.run(args.toArray(String[]::new))).as(shop.err()).isZero();
+        JsonNode answer = new ObjectMapper().readTree(shop.out());
+        double best = 0;
+        for (int some = 0; some < 16; some++) {
+            double cash = 0;
+            double hours = 0;
+            double profit = 0;
+            for (int i = 0; i < 4; i++) {
+                if ((some >> i & 1) == 1) {
+                    JsonNode lot = answer.get("lots").get(i);
+                    cash += lot.get("outlay").doubleValue();
+                    hours += lot.get("hours").doubleValue();
+                    profit += lot.get("profit_mean").doubleValue();
+                }
+            }
+            best = cash <= 600 && hours <= 30 ? Math.max(best, profit) : best;
+        }
+        JsonNode choice = answer.get("choice");
+        assertThat(choice.get("profit_mean").doubleValue())
+                .isCloseTo(best, within(1e-6))
+                .isPositive();
+        assertThat(choice.get("hours_used").doubleValue()).isLessThanOrEqualTo(30);
+        assertThat(choice.get("shadow_price_hour").doubleValue()
+                        + choice.get("shadow_price_cash").doubleValue())
+                .isPositive();
+        assertThat(choice.get("take").size()).isLessThan(4).isPositive();
+        assertThat(shop.run("worth", "a.csv", "b.csv", "--draws", "1000", "--hours", "9"))
+                .isZero();
+        assertThat(shop.out()).contains("a.csv", "b.csv", "Hours are short", "highest bid");
+        assertThat(shop.run("worth", "a.csv", "b.csv", "c.csv", "--price", "1", "--price", "2"))
+                .isEqualTo(Status.USAGE);
+    }
 }
