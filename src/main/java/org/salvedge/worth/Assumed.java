@@ -11,11 +11,11 @@ import org.salvedge.shop.Fault;
  * published source. A shop's own record soon outweighs each. Money is counted in hours of the shop's labour, so that the same
  * figures serve any currency.
  */
-final class Assumed {
+public final class Assumed {
     private Assumed() {}
 
     /** A fault at the bench: share of sets that have it, chance to save one, its standard deviation on the logit scale, minutes, parts. */
-    record AtBench(double share, double saved, double savedLogitSd, double minutes, double partsHours) {}
+    public record AtBench(double share, double saved, double savedLogitSd, double minutes, double partsHours) {}
 
     static final AtBench OTHER_FAULT = new AtBench(0.02, 0.4, 1.0, 40, 0.4);
 
@@ -37,7 +37,7 @@ final class Assumed {
         return entry(fault.code(), new AtBench(share, saved, sd, minutes, parts));
     }
 
-    static AtBench fault(String code) {
+    public static AtBench fault(String code) {
         return FAULTS.getOrDefault(code, OTHER_FAULT);
     }
 
@@ -55,14 +55,14 @@ final class Assumed {
             entry(Claim.WORKING.code(), Map.of("none_found", 0.6)));
 
     /** Share of a fault among sets with this claim whose glass is whole, where the usual share among all such sets is given. */
-    static double share(String claim, String fault, double usual) {
+    public static double share(String claim, String fault, double usual) {
         Map<String, Double> points = POINTS_TO.getOrDefault(claim, Map.of());
         double told = points.values().stream().mapToDouble(Double::doubleValue).sum();
         return points.getOrDefault(fault, 0.0) + (1 - told) * usual;
     }
 
     /** Log odds of broken glass for a claim beyond those of the average set. */
-    static double brokenLogit(String claim) {
+    public static double brokenLogit(String claim) {
         if (claim.equals(Claim.CRACKED.code())) {
             return 3.5;
         }
@@ -72,29 +72,29 @@ final class Assumed {
         return claim.equals(Claim.WORKING.code()) ? -0.7 : 0;
     }
 
-    static final double BROKEN_LOGIT = Math.log(0.12 / 0.88);
+    public static final double BROKEN_LOGIT = Math.log(0.12 / 0.88);
 
     /** Hours of labour that a working set of 50 inches sells for. */
-    static final double PRICE_HOURS = 7;
+    public static final double PRICE_HOURS = 7;
 
     /** Of a working set's price, what its parts bring. */
-    static final double STRIP_SHARE = 0.22;
+    public static final double STRIP_SHARE = 0.22;
 
     /** Fees of a sale, as a share of its price. */
-    static final double FEES = 0.12;
+    public static final double FEES = 0.12;
 
     /** Hours of labour that sending a 50-inch set costs. */
-    static final double SHIPPING_HOURS = 0.9;
+    public static final double SHIPPING_HOURS = 0.9;
 
     /** Hours of labour that recycling a set costs. */
-    static final double RECYCLING_HOURS = 0.15;
+    public static final double RECYCLING_HOURS = 0.15;
 
-    static final double PACKING_MINUTES = 15;
-    static final double STRIPPING_MINUTES = 15;
-    static final double RECYCLING_MINUTES = 3;
-    static final double UNLOADING_MINUTES = 1.5;
-    static final double COMEBACK_SHARE = 0.05;
-    static final double COMEBACK_LOSS = 0.6;
-    static final double MISSING_SHARE = 0.015;
-    static final double DAYS_TO_SALE = 60;
+    public static final double PACKING_MINUTES = 15;
+    public static final double STRIPPING_MINUTES = 15;
+    public static final double RECYCLING_MINUTES = 3;
+    public static final double UNLOADING_MINUTES = 1.5;
+    public static final double COMEBACK_SHARE = 0.05;
+    public static final double COMEBACK_LOSS = 0.6;
+    public static final double MISSING_SHARE = 0.015;
+    public static final double DAYS_TO_SALE = 60;
 }

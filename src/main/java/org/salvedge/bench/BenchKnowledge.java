@@ -1,0 +1,31 @@
+package org.salvedge.bench;
+
+import java.util.List;
+import org.salvedge.stats.StopRule;
+
+/** What is known, or believed, of the sets on a bench. Money in units of the book currency. */
+interface BenchKnowledge {
+    /** Codes of the faults, in a fixed order. */
+    List<String> faults();
+
+    /** Chance of each fault of a set that is not diagnosed yet; they add up to 1. */
+    double[] odds(BenchModel.OnBench set);
+
+    /** Mean minutes until a fault is found. */
+    double look(int fault);
+
+    /** Parts expected for a try. */
+    double parts(BenchModel.OnBench set, int fault);
+
+    /** What a saved set brings more than a stripped one, net. */
+    double saving(BenchModel.OnBench set);
+
+    /** Where to stop a try, minutes counted from its beginning. */
+    StopRule rule(BenchModel.OnBench set, int fault);
+
+    /** Chance of success by each of {@link TrySpan#minutes}. */
+    double[] success(BenchModel.OnBench set, int fault);
+
+    /** Chance that a hopeless try has ended by each of them. */
+    double[] failure(BenchModel.OnBench set, int fault);
+}

@@ -1,0 +1,175 @@
+package org.salvedge.bench;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Fault;
+import org.salvedge.shop.History;
+import org.salvedge.stats.StopRule;
+
+/**
+ * What a turn at the bench is expected to bring, from the shop's own record.
+ *
+ * <p>A set is diagnosed; then the fault found is fixed up to its stop minute, where that brings more than stripping at once, or
+ * the set is stripped. Its place is the rate at which such a turn pays: the price of a minute at which the best way to go on is
+ * worth nothing (the index of a job with stages; Gittins 1979, JRSS B 41, 148-177). Where there is more work than time, stops
+ * count a minute at labour plus what the work that is left undone would have paid for it (the shadow price).
+ */
+public final class BenchModel {
+    private static final int STEPS = 40;
+    private static final double MOST_A_MINUTE = 1e4;
+    private static final double LEAST_CHANCE = 0.02;
+    private static final double MINUTES_AN_HOUR = 60;
+
+    private final BenchKnowledge known;
+    private final double labour;
+
+    /** @param labour price of a minute */
+    BenchModel(BenchKnowledge known, double labour) {
+        this.known = known;
+        this.labour = labour;
+    }
+
+    /**
+     * @param today epoch day of the estimate
+     * @param labourRate per hour
+     */
+    public static BenchModel fit(History history, int today, BigDecimal labourRate) {
+        double hourly = labourRate.doubleValue();
+        return new BenchModel(new LearntBench(new BenchRecord(history), today, hourly), hourly / MINUTES_AN_HOUR);
+    }
+
+    /**
+     * A set on the bench.
+     *
+     * @param inches 0 = not known
+     * @param found the fault that was found; null = not diagnosed yet
+     * @param again a fix of that fault has failed before
+     * @param spent minutes so far
+     */
+    public record OnBench(
+            String family,
+            double inches,
+            String claim,
+            String supplier,
+            @Nullable String found,
+            boolean again,
+            double spent) {}
+
+    /** One fault that a set may have: its chance, and what a try at it is like. */
+    private record Case(int fault, double chance, double look, double saving, double parts, StopRule rule) {
+        /** Where to stop, and what going on is worth at this price of a minute; less than 0: strip. */
+        StopRule.Stop stop(double minute) {
+            return rule.best(Math.max(0, saving), minute);
+        }
+
+        double worth(double minute) {
+            return stop(minute).gain() - parts;
+        }
+    }
+
+    private List<Case> cases(OnBench set) {
+        double saving = known.saving(set);
+        List<Case> cases = new ArrayList<>();
+        int found = set.found() == null ? -1 : known.faults().indexOf(set.found());
+        if (found >= 0 && !known.faults().get(found).equals(Fault.UNKNOWN.code())) {
+            cases.add(aCase(set, found, 1, 0, saving));
+            return cases;
+        }
+        double[] share = known.odds(set);
+        for (int k = 0; k < share.length; k++) {
+            cases.add(aCase(set, k, share[k], known.look(k), saving));
+        }
+        cases.sort(java.util.Comparator.comparingDouble(Case::chance).reversed().thenComparingInt(Case::fault));
+        return cases;
+    }
+
+    private Case aCase(OnBench set, int fault, double chance, double look, double saving) {
+        return new Case(fault, chance, look, saving, known.parts(set, fault), known.rule(set, fault));
+    }
+
+    /** @param shadow price of a minute of bench time beyond labour, in units of the currency; 0 = there is time enough */
+    public Prospect of(OnBench set, double shadow) {
+        List<Case> cases = cases(set);
+        double minute = labour + shadow;
+        double gain = 0;
+        double minutes = 0;
+        double saved = 0;
+        Map<String, Integer> stops = new LinkedHashMap<>();
+        for (Case c : cases) {
+            StopRule.Stop stop = c.stop(minute);
+            boolean tries = c.worth(minute) > 0;
+            double spent = c.look() + (tries ? stop.minutes() : 0);
+            minutes += c.chance() * spent;
+            gain += c.chance() * ((tries ? stop.chance() * c.saving() - c.parts() : 0) - labour * spent);
+            saved += c.chance() * (tries ? stop.chance() : 0);
+            if (c.chance() >= LEAST_CHANCE) {
+                stops.put(
+                        known.faults().get(c.fault()),
+                        tries ? (int) Math.round(set.spent() + c.look() + stop.minute()) : 0);
+            }
+        }
+        Case likely = cases.get(0);
+        return new Prospect(
+                known.faults().get(likely.fault()),
+                likely.chance(),
+                saved,
+                gain,
+                minutes,
+                rate(cases),
+                stopAt(set, cases, minute),
+                stops);
+    }
+
+    /** The price of a minute beyond labour at which the turn brings nothing. */
+    private double rate(List<Case> cases) {
+        double low = -labour;
+        double high = 1;
+        while (value(cases, high) > 0 && high < MOST_A_MINUTE) {
+            high *= 2;
+        }
+        for (int i = 0; i < STEPS; i++) {
+            double middle = (low + high) / 2;
+            if (value(cases, middle) > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private double value(List<Case> cases, double beyond) {
+        double minute = labour + beyond;
+        double value = 0;
+        for (Case c : cases) {
+            value += c.chance() * (Math.max(0, c.worth(minute)) - minute * c.look());
+        }
+        return value;
+    }
+
+    /** While the fault is not known, all of them are tried at: the stop of their mixture. */
+    private int stopAt(OnBench set, List<Case> cases, double minute) {
+        double[] minutes = TrySpan.minutes();
+        double[] success = new double[minutes.length];
+        double[] over = new double[minutes.length];
+        double looks = 0;
+        double parts = 0;
+        for (Case c : cases) {
+            double[] s = known.success(set, c.fault());
+            double[] f = known.failure(set, c.fault());
+            for (int i = 0; i < minutes.length; i++) {
+                success[i] += c.chance() * s[i];
+                over[i] += c.chance() * f[i];
+            }
+            looks += c.chance() * c.look();
+            parts += c.chance() * c.parts();
+        }
+        StopRule.Stop stop = StopRule.of(minutes, success, over)
+                .best(Math.max(0, cases.get(0).saving()), minute);
+        return stop.gain() > parts ? (int) Math.round(set.spent() + looks + stop.minute()) : 0;
+    }
+}

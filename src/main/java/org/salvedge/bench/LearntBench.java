@@ -1,0 +1,73 @@
+package org.salvedge.bench;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.salvedge.stats.StopRule;
+
+/** What the shop's own record teaches. */
+final class LearntBench implements BenchKnowledge {
+    private final BenchRecord record;
+    private final FaultOdds odds;
+    private final FixModel fixes;
+    private final PriceBook prices;
+    private final Map<List<String>, double[]> asked = new HashMap<>();
+
+    LearntBench(BenchRecord record, int today, double hourly) {
+        this.record = record;
+        CommonPractice common = new CommonPractice(record.faults(), hourly);
+        odds = new FaultOdds(record, common);
+        fixes = new FixModel(record, common);
+        prices = new PriceBook(record, today, hourly);
+    }
+
+    PriceBook prices() {
+        return prices;
+    }
+
+    @Override
+    public List<String> faults() {
+        return record.faults();
+    }
+
+    @Override
+    public double[] odds(BenchModel.OnBench set) {
+        return asked.computeIfAbsent(
+                List.of(set.claim(), set.family(), set.supplier()),
+                k -> odds.of(set.claim(), set.family(), set.supplier()));
+    }
+
+    @Override
+    public double look(int fault) {
+        return fixes.look(fault);
+    }
+
+    @Override
+    public double parts(BenchModel.OnBench set, int fault) {
+        return fixes.parts(set.family(), fault);
+    }
+
+    @Override
+    public double saving(BenchModel.OnBench set) {
+        return prices.saved(set.family(), set.inches()) - prices.stripped(set.family(), set.inches());
+    }
+
+    @Override
+    public StopRule rule(BenchModel.OnBench set, int fault) {
+        return fixes.rule(set.family(), fault, again(set));
+    }
+
+    @Override
+    public double[] success(BenchModel.OnBench set, int fault) {
+        return fixes.success(set.family(), fault, again(set));
+    }
+
+    @Override
+    public double[] failure(BenchModel.OnBench set, int fault) {
+        return fixes.failure(set.family(), fault, again(set));
+    }
+
+    private static boolean again(BenchModel.OnBench set) {
+        return set.again() && set.found() != null;
+    }
+}

@@ -1,0 +1,39 @@
+package org.salvedge.bench;
+
+import org.salvedge.stats.LogNormal;
+import org.salvedge.stats.StopRule;
+
+/** A try over the minutes: chances of success and of its hopeless end by each of a row of minutes. */
+final class TrySpan {
+    private static final int FINE = 20;
+    private static final int LONGEST = 300;
+    private static final int FINE_STEP = 2;
+    private static final int STEP = 5;
+
+    private TrySpan() {}
+
+    /** Every second minute up to twenty, then every fifth up to five hours. */
+    static double[] minutes() {
+        int fine = FINE / FINE_STEP;
+        double[] minutes = new double[fine + (LONGEST - FINE) / STEP];
+        for (int i = 0; i < minutes.length; i++) {
+            minutes[i] = i < fine ? FINE_STEP * (i + 1) : FINE + STEP * (i - fine + 1);
+        }
+        return minutes;
+    }
+
+    /** @param pace added to the mean log */
+    static double[] cumulative(double chance, LogNormal time, double pace) {
+        LogNormal own = new LogNormal(time.mu() + pace, time.sigma());
+        double[] minutes = minutes();
+        double[] by = new double[minutes.length];
+        for (int i = 0; i < by.length; i++) {
+            by[i] = chance * own.below(minutes[i]);
+        }
+        return by;
+    }
+
+    static StopRule rule(double chance, LogNormal success, LogNormal failure, double pace) {
+        return StopRule.of(minutes(), cumulative(chance, success, pace), cumulative(1 - chance, failure, pace));
+    }
+}
