@@ -26,7 +26,8 @@ final class CommonPractice {
             String fault = faults.get(k);
             share[k] = fault.equals(BROKEN)
                     ? broken
-                    : (1 - broken) * Assumed.share(claim, fault, Assumed.fault(fault).share() / usualSum);
+                    : (1 - broken)
+                            * Assumed.share(claim, fault, Assumed.fault(fault).share() / usualSum);
             sum += share[k];
         }
         for (int k = 0; k < share.length; k++) {

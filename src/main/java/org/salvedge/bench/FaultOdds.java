@@ -54,7 +54,8 @@ final class FaultOdds {
         return share;
     }
 
-    private static double[] towards(double @org.jspecify.annotations.Nullable [] counts, double[] prior, double weight) {
+    private static double[] towards(
+            double @org.jspecify.annotations.Nullable [] counts, double[] prior, double weight) {
         double[] share = prior.clone();
         if (counts != null) {
             double n = sum(counts);

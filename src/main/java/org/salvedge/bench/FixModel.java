@@ -15,8 +15,8 @@ import org.salvedge.stats.StopRule;
  * <p>Success and failure compete: with chance p a try ends in success after log-normal minutes, else in failure after log-normal
  * minutes of its own (a mixture of competing risks; Larson and Dinse 1985, Applied Statistics 34, 201-211). A technician's
  * giving up counts as the end of a hopeless try. The chance is that of {@link ShrunkYield}: family x fault drawn towards the
- * fault, sets of a lot counting as fewer; each fault has a record of {@value #ASSUMED_TRIES} tries beside its own, of what is
- * common practice. Means of minutes and parts are drawn towards common practice with the weight of {@value #WEIGHT} tries.
+ * fault, sets of a lot counting as fewer; each fault has {@value #ASSUMED_TRIES} tries beside its own, of what is
+ * common practice. Beyond the minute by which nearly all tries on record had ended nothing is expected. Means of minutes and parts are drawn towards common practice with the weight of {@value #WEIGHT} tries.
  */
 final class FixModel {
     private static final int ASSUMED_TRIES = 10;
@@ -27,10 +27,14 @@ final class FixModel {
     private static final double LEAST_MINUTES = 0.5;
     private static final double LOOK_MINUTES = 8;
     private static final double LEVEL = 0.95;
+    private static final int FEW = 20;
+    private static final double NEARLY_ALL = 0.98;
 
     private final ShrunkYield chances;
     private final Map<List<Object>, Integer> cells = new HashMap<>();
     private final int faults;
+    private final double[] saved;
+    private final double[] horizon;
     private final double[] later;
     private final double[] look;
     private final LogNormal[] success;
@@ -43,6 +47,8 @@ final class FixModel {
     FixModel(BenchRecord record, CommonPractice common) {
         faults = record.faults().size();
         chances = chances(record, common);
+        saved = new double[faults];
+        horizon = new double[faults];
         later = new double[faults];
         look = new double[faults];
         success = new LogNormal[faults];
@@ -104,20 +110,49 @@ final class FixModel {
         double usual = Math.log(Math.max(LEAST_MINUTES, common.minutes(k)));
         success[k] = times(record, k, true, usual);
         failure[k] = times(record, k, false, usual + 0.2);
+        horizon[k] = horizon(record, k, common.minutes(k));
+        saved[k] = saved(record, k, common.saved(k));
         double n = WEIGHT;
         double spent = WEIGHT * common.parts(k);
         double again = LATER_WEIGHT;
-        double saved = LATER_WEIGHT * 0.5 * chance("", k, false);
+        double savedLater = LATER_WEIGHT * 0.5 * saved[k];
         for (BenchRecord.Try t : record.tries()) {
             if (t.fault() == k) {
                 n++;
                 spent += t.parts();
                 again += t.later() ? 1 : 0;
-                saved += t.later() && t.passed() ? 1 : 0;
+                savedLater += t.later() && t.passed() ? 1 : 0;
             }
         }
         parts[k] = spent / n;
-        later[k] = saved / again;
+        later[k] = savedLater / again;
+    }
+
+    /** Share saved of first tries, those of one lot counting as fewer, beside the assumed ones. */
+    private double saved(BenchRecord record, int k, double assumed) {
+        double n = 0;
+        double passed = 0;
+        java.util.Set<Integer> lots = new java.util.HashSet<>();
+        for (BenchRecord.Try t : record.tries()) {
+            if (t.fault() == k && !t.later()) {
+                n++;
+                passed += t.passed() ? 1 : 0;
+                lots.add(t.lot());
+            }
+        }
+        double effective = n == 0 ? 0 : n / (1 + (n / lots.size() - 1) * chances.lotCorrelation());
+        double share = n == 0 ? 0 : passed / n;
+        return (effective * share + ASSUMED_TRIES * assumed) / (effective + ASSUMED_TRIES);
+    }
+
+    /** The minute up to which the record tells how tries go on: nearly all of them had ended by then. */
+    private static double horizon(BenchRecord record, int k, double usual) {
+        double[] minutes = record.tries().stream()
+                .filter(t -> t.fault() == k && t.minutes() >= LEAST_MINUTES)
+                .mapToDouble(BenchRecord.Try::minutes)
+                .sorted()
+                .toArray();
+        return minutes.length < FEW ? Math.max(3 * usual, 10) : minutes[(int) (NEARLY_ALL * (minutes.length - 1))];
     }
 
     private static LogNormal times(BenchRecord record, int k, boolean passed, double usual) {
@@ -151,14 +186,19 @@ final class FixModel {
         sums.forEach((family, sum) -> pace.put(family, sum[1] / (sum[0] + FAMILY_WEIGHT)));
     }
 
-    /** Chance that a try saves the set. */
+    /** Chance that a try saves the set: the fault's, by as much as the family is better at it or worse. */
     double chance(String family, int fault, boolean again) {
         Integer cell = cells.get(List.of(family, fault));
-        double first = cell == null ? chances.parentMean(1, fault) : chances.mean(cell);
-        if (!again) {
-            return first;
+        double first = saved[fault];
+        if (cell != null) {
+            double odds = first / (1 - first) * odds(chances.mean(cell)) / odds(chances.parentMean(1, fault));
+            first = odds / (1 + odds);
         }
-        return Math.min(first, later[fault] * first / Math.max(1e-9, chances.parentMean(1, fault)));
+        return again ? Math.min(first, later[fault] * first / saved[fault]) : first;
+    }
+
+    private static double odds(double p) {
+        return p / (1 - p);
     }
 
     /** Mean minutes until the fault is found. */
@@ -180,16 +220,19 @@ final class FixModel {
                         chance(family, fault, again),
                         success[fault],
                         failure[fault],
-                        pace.getOrDefault(family, 0.0)));
+                        pace.getOrDefault(family, 0.0),
+                        horizon[fault]));
     }
 
     /** Chance of success by each of the minutes of {@link TrySpan#MINUTES}. */
     double[] success(String family, int fault, boolean again) {
-        return TrySpan.cumulative(chance(family, fault, again), success[fault], pace.getOrDefault(family, 0.0));
+        return TrySpan.cumulative(
+                chance(family, fault, again), success[fault], pace.getOrDefault(family, 0.0), horizon[fault]);
     }
 
     /** Chance that a hopeless try has ended by each of them. */
     double[] failure(String family, int fault, boolean again) {
-        return TrySpan.cumulative(1 - chance(family, fault, again), failure[fault], pace.getOrDefault(family, 0.0));
+        return TrySpan.cumulative(
+                1 - chance(family, fault, again), failure[fault], pace.getOrDefault(family, 0.0), horizon[fault]);
     }
 }

@@ -78,8 +78,7 @@ public record OpenBench(
             }
         }
         BenchModel.OnBench what = onBench(h, set, found, again, spent);
-        return new OpenBench(
-                set, h.label(set), what, today - h.lotArrival(h.setLot(set)), turns, lastFix, retest);
+        return new OpenBench(set, h.label(set), what, today - h.lotArrival(h.setLot(set)), turns, lastFix, retest);
     }
 
     /** A set of the history as it came in. */
@@ -87,8 +86,7 @@ public record OpenBench(
         return onBench(h, set, null, false, 0);
     }
 
-    private static BenchModel.OnBench onBench(
-            History h, int set, @Nullable String found, boolean again, double spent) {
+    private static BenchModel.OnBench onBench(History h, int set, @Nullable String found, boolean again, double spent) {
         return new BenchModel.OnBench(
                 h.families().text(h.setFamily(set)),
                 h.setInches(set) / MICROS,

@@ -22,18 +22,22 @@ final class TrySpan {
         return minutes;
     }
 
-    /** @param pace added to the mean log */
-    static double[] cumulative(double chance, LogNormal time, double pace) {
+    /**
+     * @param pace added to the mean log
+     * @param horizon minute after which nothing more is expected
+     */
+    static double[] cumulative(double chance, LogNormal time, double pace, double horizon) {
         LogNormal own = new LogNormal(time.mu() + pace, time.sigma());
         double[] minutes = minutes();
         double[] by = new double[minutes.length];
         for (int i = 0; i < by.length; i++) {
-            by[i] = chance * own.below(minutes[i]);
+            by[i] = chance * own.below(Math.min(minutes[i], horizon * Math.exp(pace)));
         }
         return by;
     }
 
-    static StopRule rule(double chance, LogNormal success, LogNormal failure, double pace) {
-        return StopRule.of(minutes(), cumulative(chance, success, pace), cumulative(1 - chance, failure, pace));
+    static StopRule rule(double chance, LogNormal success, LogNormal failure, double pace, double horizon) {
+        return StopRule.of(
+                minutes(), cumulative(chance, success, pace, horizon), cumulative(1 - chance, failure, pace, horizon));
     }
 }

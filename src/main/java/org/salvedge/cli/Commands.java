@@ -12,7 +12,7 @@ final class Commands {
     static final List<Moment> MOMENTS = List.of(
             new Moment("Setting up", List.of("demo", "init", "import", "export", "completion")),
             new Moment("A lot", List.of("preview", "worth", "bid", "receive")),
-            new Moment("At the bench", List.of("bench", "sheet", "attempt", "mask", "place", "wait")),
+            new Moment("At the bench", List.of("queue", "bench", "sheet", "attempt", "mask", "place", "wait")),
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
@@ -44,6 +44,7 @@ final class Commands {
             case "offer" -> new OfferCommand();
             case "place" -> new PlaceCommand();
             case "preview" -> new PreviewCommand();
+            case "queue" -> new QueueCommand();
             case "receive" -> new ReceiveCommand();
             case "recycle" -> new RecycleCommand();
             case "regroup" -> new RegroupCommand();

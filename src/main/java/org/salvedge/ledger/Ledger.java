@@ -230,6 +230,16 @@ public final class Ledger implements AutoCloseable {
         });
     }
 
+    /** The sets that wait for a part, in order of their labels. */
+    public List<TvSet> waiting() {
+        return database.read(c -> {
+            List<TvSet> sets = new ArrayList<>();
+            store.standing(Tables.UNITS, "waiting_for IS NOT NULL").forEach(s -> sets.add(s.fact()));
+            sets.sort(Comparator.comparing(TvSet::unit));
+            return sets;
+        });
+    }
+
     /** The sets of a lot, in order of their labels. */
     public List<TvSet> setsOf(LotId lot) {
         return database.read(c -> {

@@ -212,7 +212,10 @@ final class QueueStudy {
                     java.util.Collections.max(
                             open, Comparator.comparingDouble(w -> prospect(w).rate()));
             };
-            if (way != Way.FCFS && way != Way.SEPT && way != Way.SEPT_STOPS && prospect(best).gain() <= 0) {
+            if (way != Way.FCFS
+                    && way != Way.SEPT
+                    && way != Way.SEPT_STOPS
+                    && prospect(best).gain() <= 0) {
                 return null;
             }
             open.remove(best);

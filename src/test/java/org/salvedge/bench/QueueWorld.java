@@ -9,11 +9,28 @@ import org.salvedge.stats.StopRule;
 /** An invented shop whose every parameter is known: families, faults, how tries go, what sets bring. */
 final class QueueWorld {
     static final List<String> FAULTS = List.of(
-            "row_drive", "column_drive", "timing_board", "backlight", "power_board", "main_board", "firmware",
-            "panel_broken", "ports_audio", "none_found", "unknown");
+            "row_drive",
+            "column_drive",
+            "timing_board",
+            "backlight",
+            "power_board",
+            "main_board",
+            "firmware",
+            "panel_broken",
+            "ports_audio",
+            "none_found",
+            "unknown");
     static final List<String> CLAIMS = List.of(
-            "horizontal_lines", "vertical_lines", "half_screen", "no_picture", "dead", "boot_loop", "no_sound",
-            "cracked", "untested", "customer_return");
+            "horizontal_lines",
+            "vertical_lines",
+            "half_screen",
+            "no_picture",
+            "dead",
+            "boot_loop",
+            "no_sound",
+            "cracked",
+            "untested",
+            "customer_return");
     private static final double[] SHARE = {.17, .09, .09, .18, .13, .09, .06, .10, .04, .05, .0};
     private static final double[] SAVED = {.55, .13, .68, .76, .74, .66, .70, .01, .70, .93, .1};
     private static final double[] MEDIAN = {42, 55, 32, 80, 38, 32, 20, 30, 28, 2, 20};
@@ -78,7 +95,9 @@ final class QueueWorld {
         int family = Math.min(FAMILIES - 1, (int) (FAMILIES * Math.pow(r.nextDouble(), 1.3)));
         double[] shares = shares(family, supplier);
         int fault = pick(r, shares);
-        int claim = r.nextDouble() < honesty[supplier] ? HONEST[fault] : pick(r, new double[] {1, 1, 1, 1, 1, 1, 1, .3, 5, 3});
+        int claim = r.nextDouble() < honesty[supplier]
+                ? HONEST[fault]
+                : pick(r, new double[] {1, 1, 1, 1, 1, 1, 1, .3, 5, 3});
         boolean solvable = r.nextDouble() < chance(family, fault, lotEffect);
         double ends = Math.exp(Math.log(median(family, fault) * (solvable ? 1 : 1.35)) + SIGMA * r.nextGaussian());
         double look = Math.exp(Math.log(LOOK[fault]) + .4 * r.nextGaussian());
@@ -212,7 +231,8 @@ final class QueueWorld {
             return TrySpan.cumulative(
                     chance(family(set), fault, lotEffect(set)),
                     new LogNormal(Math.log(median(family(set), fault)), SIGMA),
-                    0);
+                    0,
+                    1e6);
         }
 
         @Override
@@ -220,7 +240,8 @@ final class QueueWorld {
             return TrySpan.cumulative(
                     1 - chance(family(set), fault, lotEffect(set)),
                     new LogNormal(Math.log(1.35 * median(family(set), fault)), SIGMA),
-                    0);
+                    0,
+                    1e6);
         }
     }
 

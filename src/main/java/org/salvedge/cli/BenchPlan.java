@@ -1,0 +1,117 @@
+package org.salvedge.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.bench.BenchModel;
+import org.salvedge.bench.BenchQueue;
+import org.salvedge.bench.OpenBench;
+import org.salvedge.bench.Prospect;
+import org.salvedge.bench.UsualFix;
+import org.salvedge.bench.Workload;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.Fault;
+import org.salvedge.shop.Fix;
+import org.salvedge.shop.History;
+import org.salvedge.shop.TvSet;
+
+/** The sets on the bench with what a turn with each is expected to bring, as the record has it on a day. */
+final class BenchPlan {
+    private final Map<String, OpenBench> open = new HashMap<>();
+    private final Map<String, TvSet> waiting = new HashMap<>();
+    private final Map<BenchModel.OnBench, Prospect> asked = new HashMap<>();
+    private final List<OpenBench> inOrder;
+    private final BenchModel model;
+    private final UsualFix usual;
+    private final double shadow;
+
+    private BenchPlan(Session session, Ledger ledger, History history, LocalDate today, double hours) {
+        int day = (int) today.toEpochDay();
+        model = BenchModel.fit(history, day, session.shop().settings().labourRate());
+        usual = UsualFix.of(history);
+        inOrder = OpenBench.of(history, day);
+        inOrder.forEach(o -> open.put(o.unit(), o));
+        ledger.waiting().forEach(s -> waiting.put(s.unit().value(), s));
+        shadow = Workload.shadowPrice(model, history, inOrder, day, hours);
+    }
+
+    /**
+     * @param asOf null = now
+     * @param hours of bench time a day; 0 = as on record
+     */
+    static BenchPlan of(Session session, Ledger ledger, @Nullable LocalDate asOf, double hours) {
+        LocalDate today = asOf == null ? session.today() : asOf;
+        History history = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
+        return new BenchPlan(session, ledger, history, today, hours);
+    }
+
+    /** Price of a minute of bench time beyond labour. */
+    double shadow() {
+        return shadow;
+    }
+
+    /** A set on the bench; null for one that is not. */
+    @Nullable
+    OpenBench open(String unit) {
+        return open.get(unit);
+    }
+
+    Prospect prospect(BenchModel.OnBench set) {
+        return asked.computeIfAbsent(set, s -> model.of(s, shadow));
+    }
+
+    /** The same set with its fault found after so many minutes. */
+    Prospect found(OpenBench set, Fault fault, double minutes) {
+        BenchModel.OnBench w = set.what();
+        boolean again = fault.code().equals(w.found()) && w.again();
+        return model.of(
+                new BenchModel.OnBench(
+                        w.family(), w.inches(), w.claim(), w.supplier(), fault.code(), again, w.spent() + minutes),
+                shadow);
+    }
+
+    /** The fix to try first on the likely fault. */
+    @Nullable
+    Fix fix(OpenBench set) {
+        return usual.of(set.what().family(), new Fault(prospect(set.what()).likely()));
+    }
+
+    UsualFix usual() {
+        return usual;
+    }
+
+    /** Sets on the bench that wait for a part, in the order of the record. */
+    List<TvSet> waiting() {
+        List<TvSet> sets = new ArrayList<>();
+        for (OpenBench o : inOrder) {
+            TvSet set = waiting.get(o.unit());
+            if (set != null) {
+                sets.add(set);
+            }
+        }
+        return sets;
+    }
+
+    /** Those that do not wait and whose turn is expected to bring something, in the order to take them. */
+    List<BenchQueue.Place> order(double hours) {
+        List<BenchQueue.Candidate> candidates = new ArrayList<>();
+        for (OpenBench o : inOrder) {
+            if (!waiting.containsKey(o.unit())) {
+                candidates.add(new BenchQueue.Candidate(o.unit(), o.what().family(), o.days(), prospect(o.what())));
+            }
+        }
+        return BenchQueue.order(candidates, hours);
+    }
+
+    /** Those that do not wait and whose turn is expected to bring nothing: better stripped, or sold as they are. */
+    List<OpenBench> notWorthTaking() {
+        return inOrder.stream()
+                .filter(o ->
+                        !waiting.containsKey(o.unit()) && prospect(o.what()).gain() <= 0)
+                .toList();
+    }
+}
