@@ -81,6 +81,27 @@ public record OpenBench(
         return new OpenBench(set, h.label(set), what, today - h.lotArrival(h.setLot(set)), turns, lastFix, retest);
     }
 
+    /** The same after one more turn. */
+    public OpenBench after(String fault, boolean failed, double minutes) {
+        boolean known = !fault.equals(Fault.UNKNOWN.code());
+        BenchModel.OnBench w = what;
+        return new OpenBench(
+                set,
+                unit,
+                new BenchModel.OnBench(
+                        w.family(),
+                        w.inches(),
+                        w.claim(),
+                        w.supplier(),
+                        known ? fault : w.found(),
+                        failed || w.again(),
+                        w.spent() + minutes),
+                days,
+                turns + 1,
+                lastFix,
+                false);
+    }
+
     /** A set of the history as it came in. */
     static BenchModel.OnBench fresh(History h, int set) {
         return onBench(h, set, null, false, 0);

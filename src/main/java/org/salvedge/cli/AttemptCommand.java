@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.bench.OpenBench;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.shop.Attempt;
@@ -29,6 +30,11 @@ import picocli.CommandLine.Parameters;
             "C seen, and told to the buyer."
         })
 final class AttemptCommand extends Recording {
+    private static final int QUICKLY_READ = 50_000;
+    private static final double SHORT_WORK = 30;
+
+    private @Nullable Attempt recorded;
+
     @Parameters(paramLabel = "UNIT", description = "The set's label, or enough of it to be the only one.")
     String unit = "";
 
@@ -141,8 +147,29 @@ final class AttemptCommand extends Recording {
         if (number == 1) {
             Cautions.say(session);
         }
-        put.addAll(put(ledger, List.of(attempt(session, number, known.unit()))));
+        Attempt turn = attempt(session, number, known.unit());
+        recorded = turn;
+        put.addAll(put(ledger, List.of(turn)));
         return put;
+    }
+
+    /** A set that has had more than its time: said here, in shops of a size that is read in a moment. */
+    @Override
+    void afterwards(Session session, Ledger ledger) {
+        Attempt turn = recorded;
+        if (turn == null || Boolean.TRUE.equals(turn.passed()) || ledger.nextAttempt() > QUICKLY_READ) {
+            return;
+        }
+        List<Attempt> turns = SetNotes.attempts(ledger.entriesOf(turn.unit()));
+        if (SetNotes.minutes(turns).toDouble() < SHORT_WORK) {
+            return;
+        }
+        BenchPlan plan = BenchPlan.of(session, ledger, null, 0);
+        OpenBench open = plan.open(turn.unit().value());
+        if (open != null && plan.prospect(open.what()).gain() <= 0) {
+            session.remark(turn.unit() + " has had " + SetNotes.minutes(turns)
+                    + " min: going on is expected to lose money. Strip it, or sell it as it is");
+        }
     }
 
     private TvSet found(Session session, Ledger ledger, TvSet known) {

@@ -26,7 +26,7 @@ final class BenchHelp {
         Wording.say(
                 session,
                 "Result: y, n, - (no retest). Then: a b c grade; s safety tested, o owner data reset; p21.50 parts; h8 soak"
-                        + " hours; 45m or 8+45m minutes; \"a note\". u undo, p stop the watch, q end.");
+                        + " hours; 45m or 8+45m minutes; \"a note\". u undo, p stop the watch, n next set, q end.");
     }
 
     private static String numbered(Set<? extends Coded> codes) {

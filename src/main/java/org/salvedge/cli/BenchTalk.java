@@ -14,11 +14,9 @@ import org.salvedge.bench.BenchClock;
 import org.salvedge.bench.BenchLine;
 import org.salvedge.bench.ReleaseChecks;
 import org.salvedge.bench.ReleaseChecks.Check;
-import org.salvedge.bench.UsualFix;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.ledger.LedgerFailure;
-import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
@@ -38,7 +36,8 @@ final class BenchTalk {
     private final BenchClock clock = new BenchClock();
     private final Deque<Long> recorded = new ArrayDeque<>();
     private final Set<Fault> cautioned = new HashSet<>();
-    private final UsualFix usual;
+    private final BenchPlan plan;
+    private final BenchStops stops;
     private @Nullable TvSet inHand;
     private boolean problems;
 
@@ -46,7 +45,8 @@ final class BenchTalk {
         this.session = session;
         this.ledger = ledger;
         this.technician = technician;
-        usual = UsualFix.of(ledger.history(AsOf.NOW, Ledger.Detail.COUNTS));
+        plan = BenchPlan.of(session, ledger, null, 0);
+        stops = new BenchStops(plan);
     }
 
     int run() {
@@ -81,8 +81,9 @@ final class BenchTalk {
             return "> ";
         }
         Fault fault = clock.fault(set.unit());
-        return set.unit() + " " + clock.minutes(set.unit(), now()) + " min" + (fault == null ? "" : " " + fault.code())
-                + "> ";
+        long minutes = clock.minutes(set.unit(), now());
+        return set.unit() + " " + minutes + " min" + stops.past(set.unit(), minutes)
+                + (fault == null ? "" : " " + fault.code()) + "> ";
     }
 
     /** Takes one line; returns a line that came in answer to a question but was none. */
@@ -112,6 +113,7 @@ final class BenchTalk {
             case "?" -> BenchHelp.say(session);
             case "u" -> undo();
             case "p" -> pause();
+            case "n" -> session.say(stops.next(clock.inHand()));
             default -> {
                 return words(text);
             }
@@ -166,6 +168,10 @@ final class BenchTalk {
         if (!known.isEmpty()) {
             session.say("  " + known);
         }
+        String ahead = stops.take(unit);
+        if (ahead != null) {
+            session.say("  " + ahead);
+        }
     }
 
     private @Nullable String turn(String text) {
@@ -195,13 +201,15 @@ final class BenchTalk {
             fault = BenchLine.parse(text.split(" ", 2)[0], false, new BenchLine.Codes(faults, fixes, null))
                     .fault();
         }
-        return new BenchLine.Codes(faults, fixes, fault == null ? null : usual.of(set.family(), fault));
+        return new BenchLine.Codes(
+                faults, fixes, fault == null ? null : plan.usual().of(set.family(), fault));
     }
 
     private void found(TvSet set, Fault fault) {
         clock.found(set.unit(), fault, now());
-        Fix fix = usual.of(set.family(), fault);
-        session.say("  " + fault.code() + (fix == null ? "" : "; . = " + fix.code()));
+        Fix fix = plan.usual().of(set.family(), fault);
+        session.say("  " + fault.code() + (fix == null ? "" : "; . = " + fix.code())
+                + stops.found(set.unit(), fault, clock.minutes(set.unit(), now())));
         BenchHelp.caution(session, fault, cautioned);
     }
 
@@ -257,9 +265,13 @@ final class BenchTalk {
                 line.note());
         long entry = ledger.record(List.of(attempt)).get(0);
         recorded.push(entry);
+        String past = stops.recorded(attempt);
         clock.done(unit);
         inHand = null;
         session.say("entry " + entry + ": " + EntryText.of(attempt));
+        if (past != null) {
+            session.remark(past);
+        }
         if (!typed && finding + fixing == 0) {
             session.remark("nothing on the watch, so minutes are not known: u, then the line again with 45m");
         }

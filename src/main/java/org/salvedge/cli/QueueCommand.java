@@ -63,7 +63,7 @@ final class QueueCommand extends Command {
             if (format == Format.JSON) {
                 session.json(json(plan, order, notes));
             } else if (format == Format.CSV) {
-                session.print(table(plan, order, order.size(), notes), format);
+                session.print(table(order, order.size(), notes), format);
             } else {
                 print(session, plan, order, notes);
             }
@@ -106,7 +106,7 @@ final class QueueCommand extends Command {
         return json;
     }
 
-    private Table table(BenchPlan plan, List<Place> order, int shown, QueueNotes notes) {
+    private Table table(List<Place> order, int shown, QueueNotes notes) {
         Table.Builder table = Table.of(
                 Column.of("place_in_queue", "#", Kind.COUNT),
                 Column.of("unit", "unit", Kind.KEY),
@@ -159,7 +159,7 @@ final class QueueCommand extends Command {
                     shown.add(p);
                 }
             }
-            session.print(table(plan, shown, shown.size(), notes), Format.TABLE);
+            session.print(table(shown, shown.size(), notes), Format.TABLE);
             summary(session, order, shown);
         }
         waiting(session, plan);

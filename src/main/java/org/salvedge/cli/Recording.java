@@ -28,6 +28,7 @@ abstract class Recording extends Command {
                     throw new Refused(String.valueOf(e.getMessage()));
                 }
             });
+            afterwards(session, ledger);
         }
         for (Put line : put) {
             session.say("entry " + line.entry() + ": " + line.words());
@@ -37,6 +38,9 @@ abstract class Recording extends Command {
 
     /** Questions to a person come here: nobody else is kept waiting while they are answered. */
     void prepare(Session session, Ledger ledger) {}
+
+    /** What is to be said of it once it is on disk. */
+    void afterwards(Session session, Ledger ledger) {}
 
     /** Works out the facts and puts them on record; runs within one transaction. */
     abstract List<Put> record(Session session, Ledger ledger);

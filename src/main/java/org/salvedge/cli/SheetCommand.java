@@ -13,10 +13,10 @@ import picocli.CommandLine.Parameters;
         description = "Write a bench sheet (XLSX) or label sheets, and read a filled bench sheet back.",
         footer = {
             "",
-            "Without UNIT or LOT: every set on the bench, those longest here first. One row is one turn at the bench; print it and",
+            "Without UNIT or LOT: every set on the bench, in the order of `queue`. One row is one turn at the bench; print it and",
             "write by hand, or fill it in a spreadsheet program. --return records what was filled in, whole or not at all; where",
             "something about a set was recorded after the sheet was written, that row is listed and left alone (status 1).",
-            "Examples: salvedge sheet L0042 --labels; salvedge sheet --return reports/bench.xlsx"
+            "Examples: salvedge sheet --hours 6; salvedge sheet L0042 --labels; salvedge sheet --return reports/bench.xlsx"
         })
 final class SheetCommand extends Command {
     @Parameters(arity = "0..*", paramLabel = "UNIT|LOT", description = "Only these sets, or the sets of these lots.")
@@ -24,6 +24,10 @@ final class SheetCommand extends Command {
 
     @Option(names = "--labels", description = "Label sheets instead: each label as text, QR code and Code 128.")
     boolean labels;
+
+    @Option(names = "--hours", paramLabel = "H", description = "Only the sets that fill so many hours of the queue.")
+    @Nullable
+    Double hours;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write (default: a new file in reports/).")
     @Nullable
@@ -47,7 +51,7 @@ final class SheetCommand extends Command {
     @Override
     int run(Session session) {
         if (back != null) {
-            if (labels || out != null || !names.isEmpty()) {
+            if (labels || out != null || hours != null || !names.isEmpty()) {
                 throw new Usage("--return: goes with --at and --technician only");
             }
             String by =
@@ -62,8 +66,11 @@ final class SheetCommand extends Command {
         if (at != null || technician != null) {
             throw new Usage("--at and --technician go with --return FILE");
         }
+        if (hours != null && (labels || !names.isEmpty() || !(hours > 0 && hours <= 1000))) {
+            throw new Usage("--hours: a number above 0, and neither with --labels nor with sets by name");
+        }
         SheetFiles files = new SheetFiles(session);
-        Path written = labels ? files.labels(names, out) : files.bench(names, out);
+        Path written = labels ? files.labels(names, out) : files.bench(names, hours == null ? 0 : hours, out);
         session.say("Written to " + written);
         return Status.DONE;
     }

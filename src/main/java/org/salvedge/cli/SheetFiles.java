@@ -7,19 +7,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.bench.BenchQueue;
+import org.salvedge.bench.OpenBench;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.BenchSheet;
 import org.salvedge.report.LabelSheet;
-import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Codes;
 import org.salvedge.shop.Grade;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
-import org.salvedge.yield.OpenSet;
-import org.salvedge.yield.Outcomes;
 
 /** Bench sheets and label sheets of sets on record. A file that is there is never written over: it may be filled in. */
 final class SheetFiles {
@@ -29,12 +28,16 @@ final class SheetFiles {
         this.session = session;
     }
 
-    Path bench(List<String> names, @Nullable Path out) {
+    /** @param hours only the sets that fill so many; 0 = all */
+    Path bench(List<String> names, double hours, @Nullable Path out) {
         List<BenchSheet.Row> rows = new ArrayList<>();
         try (Ledger ledger = session.shop().read()) {
-            List<UnitId> units = names.isEmpty() ? onBench(ledger) : named(ledger, names);
+            BenchPlan plan = BenchPlan.of(session, ledger, null, hours);
+            List<UnitId> units = names.isEmpty() ? onBench(plan, hours) : named(ledger, names);
             for (UnitId unit : units) {
-                rows.add(row(ledger, unit, null));
+                OpenBench open = plan.open(unit.value());
+                Integer stop = open == null ? null : plan.prospect(open.what()).stopAt();
+                rows.add(row(ledger, unit, stop));
             }
         }
         if (rows.isEmpty()) {
@@ -76,21 +79,26 @@ final class SheetFiles {
                 set.waitingFor());
     }
 
-    /** Sets on the bench, those longest here first. */
-    private List<UnitId> onBench(Ledger ledger) {
-        Outcomes outcomes = Outcomes.of(
-                ledger.history(AsOf.NOW, Ledger.Detail.FULL),
-                session.shop().settings().labourRate());
-        return OpenSet.of(outcomes, session.today()).stream()
-                .filter(s -> !s.passed())
-                .map(s -> new UnitId(s.unit()))
-                .toList();
+    /** Sets on the bench in the order of the queue; without hours to fill, then those that wait or are not worth a turn. */
+    private static List<UnitId> onBench(BenchPlan plan, double hours) {
+        List<UnitId> units = new ArrayList<>();
+        for (BenchQueue.Place place : plan.order(hours)) {
+            if (hours == 0 || place.within()) {
+                units.add(new UnitId(place.candidate().unit()));
+            }
+        }
+        if (hours == 0) {
+            plan.waiting().forEach(s -> units.add(s.unit()));
+            plan.notWorthTaking().forEach(o -> units.add(new UnitId(o.unit())));
+        }
+        return units;
     }
 
     Path labels(List<String> names, @Nullable Path out) {
         List<LabelSheet.Label> labels = new ArrayList<>();
         try (Ledger ledger = session.shop().read()) {
-            List<UnitId> units = names.isEmpty() ? onBench(ledger) : named(ledger, names);
+            List<UnitId> units =
+                    names.isEmpty() ? onBench(BenchPlan.of(session, ledger, null, 0), 0) : named(ledger, names);
             for (UnitId unit : units) {
                 TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
                 if (set.arrived()) {

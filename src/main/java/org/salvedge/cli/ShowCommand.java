@@ -96,6 +96,9 @@ final class ShowCommand extends Command {
             if (distance != null && !made.get(0).standing().isFinal()) {
                 session.say(distance);
             }
+            if (made.get(0).standing() == SetAccount.Standing.PASSED && asOf == null) {
+                new Selling(session, ledger).say(made.get(0).set(), entries);
+            }
         });
     }
 

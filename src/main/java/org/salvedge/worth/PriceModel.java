@@ -231,6 +231,20 @@ final class PriceModel {
                 + calendar.level(0);
     }
 
+    /**
+     * Log of the median price in months to come, as expected; what is not known (-1) counts as the average.
+     *
+     * @param manner see {@link #manner(double[], int)}
+     */
+    double expected(int family, int maker, double logInches, int manner, double ahead) {
+        return model.coefficient(intercept)
+                + model.coefficient(size) * logInches
+                + (maker < 0 ? 0 : model.coefficient(firstMaker + maker))
+                + (family < 0 ? 0 : model.coefficient(firstFamily + family))
+                + model.coefficient(firstManner + manner)
+                + calendar.expected(ahead);
+    }
+
     /** Log factor of a manner of sale: a grade's ordinal, {@link #NO_GRADE} or {@link #AS_IS}; of a fault, for stripping. */
     double manner(double[] beta, int manner) {
         return beta[firstManner + manner];

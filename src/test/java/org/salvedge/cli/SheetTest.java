@@ -33,8 +33,13 @@ class SheetTest {
         assertThat(shop.out()).contains("Written to " + sheet);
     }
 
-    /** Fills cells of a set's row by their headings; an empty text empties the cell. */
+    /** Fills cells of a set's row by their headings. */
     static void fill(Path file, String unit, Map<String, Object> cells) throws Exception {
+        fillAll(file, Map.of(unit, cells));
+    }
+
+    /** The same for several sets. */
+    static void fillAll(Path file, Map<String, Map<String, Object>> rows) throws Exception {
         XSSFWorkbook book;
         try (FileInputStream in = new FileInputStream(file.toFile())) {
             book = new XSSFWorkbook(in);
@@ -43,19 +48,17 @@ class SheetTest {
         XSSFRow heading = bench.getRow(HEADER);
         for (int r = HEADER + 1; r <= bench.getLastRowNum(); r++) {
             XSSFRow row = bench.getRow(r);
-            if (row.getCell(0).getStringCellValue().equals(unit)) {
-                cells.forEach((name, value) -> {
-                    int at = IntStream.range(0, heading.getLastCellNum())
-                            .filter(c -> heading.getCell(c).getStringCellValue().equals(name))
-                            .findFirst()
-                            .orElseThrow();
-                    if (value instanceof Number number) {
-                        row.getCell(at).setCellValue(number.doubleValue());
-                    } else {
-                        row.getCell(at).setCellValue(String.valueOf(value));
-                    }
-                });
-            }
+            rows.getOrDefault(row.getCell(0).getStringCellValue(), Map.of()).forEach((name, value) -> {
+                int at = IntStream.range(0, heading.getLastCellNum())
+                        .filter(c -> heading.getCell(c).getStringCellValue().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+                if (value instanceof Number number) {
+                    row.getCell(at).setCellValue(number.doubleValue());
+                } else {
+                    row.getCell(at).setCellValue(String.valueOf(value));
+                }
+            });
         }
         try (FileOutputStream out = new FileOutputStream(file.toFile())) {
             book.write(out);
