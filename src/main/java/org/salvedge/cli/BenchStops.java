@@ -53,7 +53,7 @@ final class BenchStops {
         if (set == null) {
             return "";
         }
-        Prospect p = plan.found(set, fault, minutes);
+        Prospect p = plan.found(set, fault, (double) minutes);
         int at = p.stops().getOrDefault(fault.code(), 0);
         stop.put(unit, at);
         return at == 0 ? "; strip it: a fix is not expected to pay" : "; stop at " + at + " min";

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.salvedge.shop.Claim;
@@ -44,7 +45,7 @@ class WorkDayTest {
             String passed,
             String grade,
             String first,
-            String then) {
+            @Nullable String then) {
         boolean pass() {
             return "yes".equals(passed);
         }
