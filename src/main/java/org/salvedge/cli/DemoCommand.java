@@ -99,6 +99,7 @@ final class DemoCommand extends Command {
         copy(NEXT, inbox);
         step(session, place, List.of("yield", "--by", "family,fix", "--xlsx", "reports/yield.xlsx"));
         step(session, place, List.of("month", "2026-02"));
+        step(session, place, worth());
         step(session, place, List.of("audit"));
     }
 
@@ -117,6 +118,20 @@ final class DemoCommand extends Command {
                 }
             }
         }
+    }
+
+    private static List<String> worth() {
+        return List.of(
+                "worth",
+                "inbox/" + NEXT,
+                "--supplier",
+                "Tidewell",
+                "--on",
+                "2026-03-12",
+                "--premium-pct",
+                "12",
+                "--freight",
+                "240");
     }
 
     private static Path copy(String name, Path inbox) throws IOException {
@@ -147,14 +162,16 @@ final class DemoCommand extends Command {
         session.say("An invented shop stands in " + place
                 + ": 62 lots, about 4 100 sets, two years. What to look at next:");
         session.say("  cd " + place);
-        session.say("  salvedge yield                                what the bench makes of each family, fix by fix");
-        session.say("  salvedge yield --by supplier                  whose lots are worth the drive");
-        session.say("  salvedge show L0040                           a lot and what came of its sets");
-        session.say("  salvedge preview inbox/" + NEXT + "      a seller's list, as the program reads it");
+        session.say("  salvedge " + String.join(" ", worth()));
+        session.say("                              a lot that is on sale: what it should bring, and the most to bid");
+        session.say("  salvedge hindsight          whether such answers held, lot by lot");
+        session.say(
+                "  salvedge yield              what the bench makes of each family, fix by fix; --by supplier: whose lots pay");
+        session.say("  salvedge show L0040         a lot and what came of its sets");
         session.say(
                 "  salvedge attempt L0101-001 --fault backlight --fix led_strips --fix-minutes 65 --passed yes --grade A");
         session.say("In a spreadsheet program:");
-        session.say("  reports/                                      the month's review and the yield workbook");
-        session.say("  history/                                      the same record as CSV, ready for any other tool");
+        session.say("  reports/                    the month's review and the yield workbook");
+        session.say("  history/                    the same record as CSV, ready for any other tool");
     }
 }

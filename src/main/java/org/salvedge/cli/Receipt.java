@@ -59,7 +59,7 @@ final class Receipt {
         session.say("The list is kept as " + shown(session, received.kept()));
         Problems.tell(session, received.manifest().problems());
         if (!received.manifest().problems().isEmpty()) {
-            session.remark(received.manifest().problems().size() + " problems in the list, see above");
+            session.remark(Wording.count(received.manifest().problems().size(), "problem") + " in the list, see above");
         }
     }
 

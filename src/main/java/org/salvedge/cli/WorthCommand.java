@@ -120,7 +120,7 @@ final class WorthCommand extends Command {
         for (Manifest manifest : manifests) {
             if (!manifest.problems().isEmpty()) {
                 session.remark(problems(manifest)
-                        + " in the list, and what they touch is not in the answer: salvedge preview "
+                        + " in the list; what is touched by it is not in the answer: salvedge preview "
                         + manifest.file());
                 status = Status.PROBLEMS;
             }
@@ -238,7 +238,6 @@ final class WorthCommand extends Command {
     }
 
     private static String problems(Manifest manifest) {
-        int n = manifest.problems().size();
-        return n == 1 ? "1 problem" : n + " problems";
+        return Wording.count(manifest.problems().size(), "problem");
     }
 }

@@ -2,7 +2,9 @@ package org.salvedge.shop;
 
 import java.math.BigDecimal;
 import java.time.ZoneId;
+import java.util.Collections;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -44,9 +46,9 @@ public record Settings(
         if (draws < 100) {
             throw new IllegalArgumentException("draws must be at least 100, not " + draws);
         }
-        families = Map.copyOf(families);
-        columns = Map.copyOf(columns);
-        symptoms = Map.copyOf(symptoms);
+        families = inOrder(families);
+        columns = inOrder(columns);
+        symptoms = inOrder(symptoms);
     }
 
     /** What holds where nothing is said. */
@@ -65,5 +67,10 @@ public record Settings(
                 Map.of(),
                 Map.of(),
                 Codes.BUILT_IN);
+    }
+
+    /** A copy that keeps the order of the file: what is read from it then does not depend on the run. */
+    private static Map<String, String> inOrder(Map<String, String> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 }
