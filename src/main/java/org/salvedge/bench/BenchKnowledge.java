@@ -17,6 +17,9 @@ interface BenchKnowledge {
     /** Parts expected for a try. */
     double parts(BenchModel.OnBench set, int fault);
 
+    /** What a stripped set brings, net. */
+    double stripped(BenchModel.OnBench set);
+
     /** What a saved set brings more than a stripped one, net. */
     double saving(BenchModel.OnBench set);
 

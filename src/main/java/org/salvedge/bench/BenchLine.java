@@ -22,6 +22,7 @@ import org.salvedge.shop.Quantity;
  * @param diagnosis minutes, where typed
  * @param minutes of the fix, where typed
  * @param parts amount, where typed
+ * @param partLabels of parts out of stock that were used
  */
 public record BenchLine(
         @Nullable Fault fault,
@@ -34,6 +35,7 @@ public record BenchLine(
         @Nullable Quantity minutes,
         @Nullable BigDecimal parts,
         @Nullable Quantity soakHours,
+        List<String> partLabels,
         @Nullable String note) {
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,2})?)m");
     private static final Pattern BOTH_MINUTES =
@@ -100,6 +102,7 @@ public record BenchLine(
                 r.minutes,
                 r.parts,
                 r.soak,
+                List.copyOf(r.labels),
                 note == null || note.isEmpty() ? null : note);
     }
 
@@ -190,6 +193,8 @@ public record BenchLine(
         @Nullable
         Quantity soak;
 
+        final List<String> labels = new ArrayList<>();
+
         void result(String word) {
             switch (word) {
                 case "y", "yes" -> passed = true;
@@ -211,6 +216,8 @@ public record BenchLine(
                 minutes = Quantity.parse(one.group(1));
             } else if (cost.matches()) {
                 parts = new BigDecimal(cost.group(1));
+            } else if (word.length() > 1 && word.startsWith("+")) {
+                labels.add(word.substring(1));
             } else if (hours.matches()) {
                 soak = Quantity.parse(hours.group(1));
             } else if (word.equals("a") || word.equals("b") || word.equals("c")) {

@@ -91,9 +91,25 @@ public final class BenchModel {
         return new Case(fault, chance, look, saving, known.parts(set, fault), known.rule(set, fault));
     }
 
+    /** What a set brings stripped, net. */
+    public double stripped(OnBench set) {
+        return known.stripped(set);
+    }
+
+    /** The gain of a turn where the part for the likely fault is at hand and costs nothing. */
+    public double gainWithPart(OnBench set, double shadow) {
+        List<Case> cases = cases(set);
+        Case likely = cases.get(0);
+        cases.set(0, new Case(likely.fault(), likely.chance(), likely.look(), likely.saving(), 0, likely.rule()));
+        return prospect(set, cases, shadow).gain();
+    }
+
     /** @param shadow price of a minute of bench time beyond labour, in units of the currency; 0 = there is time enough */
     public Prospect of(OnBench set, double shadow) {
-        List<Case> cases = cases(set);
+        return prospect(set, cases(set), shadow);
+    }
+
+    private Prospect prospect(OnBench set, List<Case> cases, double shadow) {
         double minute = labour + shadow;
         double gain = 0;
         double minutes = 0;

@@ -48,6 +48,11 @@ final class LearntBench implements BenchKnowledge {
     }
 
     @Override
+    public double stripped(BenchModel.OnBench set) {
+        return prices.stripped(set.family(), set.inches());
+    }
+
+    @Override
     public double saving(BenchModel.OnBench set) {
         return prices.saved(set.family(), set.inches()) - prices.stripped(set.family(), set.inches());
     }

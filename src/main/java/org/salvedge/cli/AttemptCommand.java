@@ -60,6 +60,12 @@ final class AttemptCommand extends Recording {
     Amount partsCost;
 
     @Option(
+            names = "--part",
+            paramLabel = "LABEL",
+            description = "A part out of stock that was used; its value is added to the parts.")
+    List<String> parts = new ArrayList<>();
+
+    @Option(
             names = "--passed",
             paramLabel = "yes|no",
             arity = "1",
@@ -147,9 +153,10 @@ final class AttemptCommand extends Recording {
         if (number == 1) {
             Cautions.say(session);
         }
-        Attempt turn = attempt(session, number, known.unit());
+        Attempt turn = attempt(session, ledger, number, known.unit());
         recorded = turn;
         put.addAll(put(ledger, List.of(turn)));
+        put.addAll(PartUse.use(ledger, parts, turn));
         return put;
     }
 
@@ -192,7 +199,7 @@ final class AttemptCommand extends Recording {
         return found.build();
     }
 
-    private Attempt attempt(Session session, int number, UnitId of) {
+    private Attempt attempt(Session session, Ledger ledger, int number, UnitId of) {
         String by = technician == null ? session.surroundings().environment().get("SALVEDGE_TECHNICIAN") : technician;
         return new Attempt(
                 number,
@@ -203,7 +210,10 @@ final class AttemptCommand extends Recording {
                 CodePick.fix(session, "--fix", fix),
                 diagnosisMinutes,
                 fixMinutes,
-                Amount.orNull(partsCost, session.shop().settings().currency(), "--parts-cost"),
+                PartUse.cost(
+                        ledger,
+                        parts,
+                        Amount.orNull(partsCost, session.shop().settings().currency(), "--parts-cost")),
                 passed,
                 soakHours,
                 residualClose,

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Scan or type a label: the set is in hand and its watch runs. Then FAULT FIX RESULT, each by its number or first",
-            "letters, and what else there is: a grade (a, b, c), s safety tested, o owner data reset, p21.50 parts, h8 soak",
+            "letters, and what else there is: a grade (a, b, c), s safety tested, o owner data reset, p21.50 parts, +p0001 stock, h8 soak",
             "hours, 45m or 8+45m minutes instead of the watch's, \"a note\". A dot takes the fix proposed. The fault alone",
             "first: the watch goes over from diagnosis to fix. Result: y, n, - (no retest). What is printed is on disk.",
             "",

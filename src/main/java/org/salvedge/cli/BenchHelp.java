@@ -25,7 +25,7 @@ final class BenchHelp {
         Wording.say(session, "Fixes: " + numbered(codes.fixes().keySet()) + "; . = the one proposed");
         Wording.say(
                 session,
-                "Result: y, n, - (no retest). Then: a b c grade; s safety tested, o owner data reset; p21.50 parts; h8 soak"
+                "Result: y, n, - (no retest). Then: a b c grade; s safety tested, o owner data reset; p21.50 parts; +p0001 a part out of stock; h8 soak"
                         + " hours; 45m or 8+45m minutes; \"a note\". u undo, p stop the watch, n next set, q end.");
     }
 

@@ -60,6 +60,21 @@ final class BenchPlan {
         return open.get(unit);
     }
 
+    /** All sets on the bench, in the order of the record. */
+    List<OpenBench> open() {
+        return inOrder;
+    }
+
+    /** The gain of a turn where the part for the likely fault is at hand and costs nothing. */
+    double gainWithPart(OpenBench set) {
+        return model.gainWithPart(set.what(), shadow);
+    }
+
+    /** What the set brings stripped, in units of the currency. */
+    double stripped(OpenBench set) {
+        return model.stripped(set.what());
+    }
+
     Prospect prospect(BenchModel.OnBench set) {
         return asked.computeIfAbsent(set, s -> model.of(s, shadow));
     }

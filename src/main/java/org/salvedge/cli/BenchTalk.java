@@ -3,6 +3,7 @@ package org.salvedge.cli;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -240,9 +241,10 @@ final class BenchTalk {
             fixing = 0;
         }
         boolean typed = line.minutes() != null;
-        Money parts = line.parts() == null
+        Money typedParts = line.parts() == null
                 ? null
                 : new Amount(line.parts()).in(session.shop().settings().currency(), "parts");
+        Money parts = PartUse.cost(ledger, line.partLabels(), typedParts);
         Attempt attempt = new Attempt(
                 ledger.nextAttempt(),
                 unit,
@@ -263,12 +265,17 @@ final class BenchTalk {
                 line.safetyTested() || done.contains(Check.SAFETY_TESTED) ? Boolean.TRUE : null,
                 line.ownerDataReset() || done.contains(Check.OWNER_DATA_RESET) ? Boolean.TRUE : null,
                 line.note());
-        long entry = ledger.record(List.of(attempt)).get(0);
+        List<Recording.Put> put = ledger.together(() -> {
+            List<Recording.Put> lines = new ArrayList<>(Recording.put(ledger, List.of(attempt)));
+            lines.addAll(PartUse.use(ledger, line.partLabels(), attempt));
+            return lines;
+        });
+        long entry = put.get(0).entry();
         recorded.push(entry);
         String past = stops.recorded(attempt);
         clock.done(unit);
         inHand = null;
-        session.say("entry " + entry + ": " + EntryText.of(attempt));
+        put.forEach(p -> session.say("entry " + p.entry() + ": " + p.words()));
         if (past != null) {
             session.remark(past);
         }

@@ -12,7 +12,8 @@ final class Commands {
     static final List<Moment> MOMENTS = List.of(
             new Moment("Setting up", List.of("demo", "init", "import", "export", "completion")),
             new Moment("A lot", List.of("preview", "worth", "bid", "receive")),
-            new Moment("At the bench", List.of("queue", "bench", "sheet", "attempt", "mask", "place", "wait")),
+            new Moment(
+                    "At the bench", List.of("queue", "bench", "sheet", "attempt", "mask", "harvest", "place", "wait")),
             new Moment(
                     "A set leaves, or comes back",
                     List.of("offer", "sell", "strip", "recycle", "send-back", "lost", "comeback")),
@@ -36,6 +37,7 @@ final class Commands {
             case "completion" -> new CompletionCommand();
             case "export" -> new ExportCommand();
             case "hindsight" -> new HindsightCommand();
+            case "harvest" -> new HarvestCommand();
             case "import" -> new ImportCommand();
             case "init" -> new InitCommand();
             case "lost" -> new LostCommand();

@@ -97,7 +97,7 @@ abstract class ExitCommand extends Recording {
         return exits;
     }
 
-    private static int nextSeq(Ledger ledger, UnitId unit, LocalDate day) {
+    static int nextSeq(Ledger ledger, UnitId unit, LocalDate day) {
         int last = 0;
         for (Entry entry : ledger.entriesOf(unit)) {
             if (entry.stands() && entry.fact() instanceof Exit e && e.on().equals(day)) {

@@ -99,6 +99,7 @@ final class QueueCommand extends Command {
             rows.add(row);
         }
         json.put("rows", rows);
+        json.put("donors", DonorView.json(notes.donors().pairs()));
         json.put("waiting", plan.waiting().stream().map(s -> s.unit().value()).toList());
         json.put(
                 "not_worth_taking",
@@ -162,6 +163,7 @@ final class QueueCommand extends Command {
             session.print(table(shown, shown.size(), notes), Format.TABLE);
             summary(session, order, shown);
         }
+        DonorView.say(session, notes.donors().pairs());
         waiting(session, plan);
         int strip = plan.notWorthTaking().size();
         if (strip > 0) {

@@ -26,6 +26,7 @@ final class QueueNotes {
     private final AsOfView view;
     private final List<RecipeBook.Rated> recipes;
     private final PartsAtHand parts;
+    private final DonorView donors;
     private final Map<String, TvSet> sets = new HashMap<>();
 
     QueueNotes(Session session, Ledger ledger, BenchPlan plan, @Nullable LocalDate asOf) {
@@ -33,10 +34,8 @@ final class QueueNotes {
         view = new AsOfView(ledger, asOf, session.shop().settings().zone());
         recipes = RecipeBook.rated(ledger.all(Recipe.class));
         List<Part> all = ledger.all(Part.class);
-        parts = PartsAtHand.of(all, unit -> {
-            TvSet set = set(unit);
-            return set == null ? null : set.family();
-        });
+        parts = PartsAtHand.of(all, this::family);
+        donors = new DonorView(plan, all, this::family);
     }
 
     /**
@@ -53,6 +52,16 @@ final class QueueNotes {
     private @Nullable TvSet set(String unit) {
         return sets.computeIfAbsent(
                 unit, u -> AsOfView.setIn(view.entriesOf(new UnitId(u))).orElse(null));
+    }
+
+    private @Nullable String family(String unit) {
+        TvSet set = set(unit);
+        return set == null ? null : set.family();
+    }
+
+    /** Which part goes into which set. */
+    DonorView donors() {
+        return donors;
     }
 
     Note of(List<Place> order, int i) {

@@ -47,6 +47,7 @@ public final class Rehearsal {
             "receive list.csv --lot L2 --supplier Northquay --price 100",
             "attempt L1-001 --fault row_drive --fix contact_mask --fix-minutes 30 --passed yes --safety-tested",
             "attempt L1-001 --fualt row_drive",
+            "queue",
             "place L1-002 bay",
             "wait L1-002 strips",
             "offer L1-001 120",

@@ -16,6 +16,7 @@ import org.salvedge.report.LabelSheet;
 import org.salvedge.shop.Codes;
 import org.salvedge.shop.Grade;
 import org.salvedge.shop.LotId;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
@@ -97,6 +98,16 @@ final class SheetFiles {
     Path labels(List<String> names, @Nullable Path out) {
         List<LabelSheet.Label> labels = new ArrayList<>();
         try (Ledger ledger = session.shop().read()) {
+            if (!names.isEmpty() && names.stream().allMatch(n -> ledger.part(n).isPresent())) {
+                for (String name : names) {
+                    Part p = PartUse.part(ledger.part(name).orElseThrow());
+                    labels.add(new LabelSheet.Label(
+                            p.part(),
+                            p.kind().code() + (p.number() == null ? "" : " " + p.number()),
+                            p.fromUnit() == null ? "bought" : "out of " + p.fromUnit()));
+                }
+                return writeLabels(labels, names, out);
+            }
             List<UnitId> units =
                     names.isEmpty() ? onBench(BenchPlan.of(session, ledger, null, 0), 0) : named(ledger, names);
             for (UnitId unit : units) {
@@ -110,6 +121,10 @@ final class SheetFiles {
                 }
             }
         }
+        return writeLabels(labels, names, out);
+    }
+
+    private Path writeLabels(List<LabelSheet.Label> labels, List<String> names, @Nullable Path out) {
         if (labels.isEmpty()) {
             throw new Refused("no set to label: name a lot or sets that arrived");
         }

@@ -230,6 +230,18 @@ public final class Ledger implements AutoCloseable {
         });
     }
 
+    /** The entry that stands for a part; its label without regard to case. */
+    public Optional<Entry> part(String label) {
+        return database.read(c -> {
+            for (var row : store.standing(Tables.PARTS, "1")) {
+                if (row.fact().part().equalsIgnoreCase(label)) {
+                    return new Entries(store).entry(row.entry());
+                }
+            }
+            return Optional.<Entry>empty();
+        });
+    }
+
     /** The sets that wait for a part, in order of their labels. */
     public List<TvSet> waiting() {
         return database.read(c -> {

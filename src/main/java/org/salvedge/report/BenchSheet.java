@@ -31,7 +31,8 @@ public final class BenchSheet {
     static final String NAME = "Bench";
     static final int HEADER_ROW = 2; // counted from 0
     private static final String LISTS = "Lists";
-    private static final float ROW_POINTS = 27; // room for handwriting
+    private static final float ROW_POINTS = 42; // room for handwriting
+    private static final short CELL_POINTS = 13; // printed at about half the size
     private static final int MOST_MINUTES = 1440;
 
     private BenchSheet() {}
@@ -159,6 +160,9 @@ public final class BenchSheet {
     private static XSSFCellStyle cell(XSSFWorkbook book, boolean locked) {
         XSSFCellStyle style = book.createCellStyle();
         style.setLocked(locked);
+        XSSFFont font = book.createFont();
+        font.setFontHeightInPoints(CELL_POINTS);
+        style.setFont(font);
         style.setWrapText(true);
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setQuotePrefixed(locked);

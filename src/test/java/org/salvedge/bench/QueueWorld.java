@@ -214,6 +214,11 @@ final class QueueWorld {
         }
 
         @Override
+        public double stripped(BenchModel.OnBench set) {
+            return strip * price[family(set)] - STRIPPING * LABOUR / 60;
+        }
+
+        @Override
         public double saving(BenchModel.OnBench set) {
             double p = price[family(set)];
             return p * (1 - FEES - SHIPPING_SHARE) - PACKING * LABOUR / 60 - (strip * p - STRIPPING * LABOUR / 60);
