@@ -1,9 +1,12 @@
 package org.salvedge.cli;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
@@ -11,6 +14,10 @@ import org.salvedge.manifest.Manifest;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Money;
+import org.salvedge.shop.Settings;
+import org.salvedge.worth.Candidate;
+import org.salvedge.worth.Predictive;
+import org.salvedge.worth.Question;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,7 +26,8 @@ import picocli.CommandLine.Parameters;
         description = "Keep the limit for a seller's list, and later whether it was won and at what hammer price.",
         footer = {
             "",
-            "The same file again completes its bid. `receive` of a list that was bid on marks the bid as won by itself."
+            "With a limit, what `worth` says of the lot is kept. The same file again completes its bid. `receive` of a list that",
+            "was bid on marks the bid as won by itself."
         })
 final class BidCommand extends Recording {
     @Parameters(paramLabel = "FILE", description = "The seller's list.")
@@ -57,10 +65,26 @@ final class BidCommand extends Recording {
     String password;
 
     private @Nullable Manifest manifest;
+    /** What {@code worth} says of the lot, from what was known on the day before. */
+    private @Nullable Predictive said;
 
     @Override
     void prepare(Session session, Ledger ledger) {
-        manifest = SellersList.read(session, file, password);
+        Manifest list = SellersList.read(session, file, password);
+        manifest = list;
+        if (limit != null && !list.sets().isEmpty()) {
+            Settings settings = session.shop().settings();
+            LocalDate day = on == null ? session.today() : on;
+            Question question = new Question(
+                    list.sets().stream().map(Candidate::of).toList(),
+                    supplier == null ? null : supplier.strip(),
+                    day,
+                    settings.draws(),
+                    settings.seed());
+            said = Known.model(day.minusDays(1), ledger, settings)
+                    .predict(question)
+                    .recovery();
+        }
     }
 
     @Override
@@ -108,12 +132,18 @@ final class BidCommand extends Recording {
                 bid.manifest(),
                 bid.sets(),
                 most == null ? bid.limit() : most,
-                bid.mean(),
-                bid.p10(),
-                bid.p50(),
-                bid.p90(),
+                said(bid.mean(), Predictive::mean, book),
+                said(bid.p10(), p -> p.quantile(0.1), book),
+                said(bid.p50(), p -> p.quantile(0.5), book),
+                said(bid.p90(), p -> p.quantile(0.9), book),
                 won == null ? bid.won() : won,
                 price == null ? bid.hammer() : price,
                 lot == null ? bid.lot() : new LotId(lot));
+    }
+
+    private @Nullable Money said(@Nullable Money before, ToDoubleFunction<Predictive> figure, Currency book) {
+        return said == null
+                ? before
+                : Money.of(BigDecimal.valueOf(figure.applyAsDouble(said)), book, RoundingMode.HALF_UP);
     }
 }

@@ -1,10 +1,12 @@
 package org.salvedge.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.HindsightReport;
+import org.salvedge.report.HindsightWorkbook;
 import org.salvedge.report.Table;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
@@ -36,6 +38,10 @@ final class HindsightCommand extends Command {
     @Nullable
     LocalDate asOf;
 
+    @Option(names = "--xlsx", paramLabel = "FILE", description = "Write a workbook with charts of the calibration.")
+    @Nullable
+    Path xlsx;
+
     @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
     Format format = Format.TABLE;
 
@@ -52,23 +58,17 @@ final class HindsightCommand extends Command {
         }
         overrides.apply(session);
         Settings settings = session.shop().settings();
-        int draws = drawing.draws(settings);
-        long seed = drawing.seed(settings);
+        drawing.draws(settings);
         session.shop().requireThere();
-        List<HeldLot> lots;
-        try (Ledger ledger = session.shop().read();
-                ProgressLine progress = new ProgressLine(session.surroundings())) {
-            LocalDate today = asOf == null ? session.today() : asOf;
-            History now = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
-            Hindsight hindsight = new Hindsight(now, today, settings, ledger.all(Bid.class));
-            lots = hindsight.lots(
-                    day -> ledger.history(AsOf.endOf(day), Ledger.Detail.FULL),
-                    last == null ? Integer.MAX_VALUE : last,
-                    draws,
-                    seed,
-                    (done, of) -> progress.step("lot " + done + " of " + of, (double) done / of));
-        }
+        List<HeldLot> lots = lots(session, settings);
         HindsightVerdict verdict = HindsightVerdict.of(lots);
+        if (xlsx != null) {
+            Path file = session.file(xlsx);
+            Reports.write(file, () -> HindsightWorkbook.write(lots, verdict, Reports.paper(session), file));
+            verdict.words().forEach(session::say);
+            session.say("Written to " + file);
+            return Status.DONE;
+        }
         if (format == Format.JSON) {
             session.json(HindsightReport.json(lots, verdict));
         } else {
@@ -76,5 +76,20 @@ final class HindsightCommand extends Command {
             session.print(table, format);
         }
         return Status.DONE;
+    }
+
+    private List<HeldLot> lots(Session session, Settings settings) {
+        try (Ledger ledger = session.shop().read();
+                ProgressLine progress = new ProgressLine(session.surroundings())) {
+            LocalDate today = asOf == null ? session.today() : asOf;
+            History now = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
+            Hindsight hindsight = new Hindsight(now, today, settings, ledger.all(Bid.class));
+            return hindsight.lots(
+                    day -> ledger.history(AsOf.endOf(day), Ledger.Detail.FULL),
+                    last == null ? Integer.MAX_VALUE : last,
+                    drawing.draws(settings),
+                    drawing.seed(settings),
+                    (done, of) -> progress.step("lot " + done + " of " + of, (double) done / of));
+        }
     }
 }

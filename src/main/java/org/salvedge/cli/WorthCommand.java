@@ -6,22 +6,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.ledger.Ledger;
 import org.salvedge.manifest.Manifest;
-import org.salvedge.manifest.ManifestReader;
 import org.salvedge.report.BidWorkbook;
 import org.salvedge.report.ChoiceReport;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
-import org.salvedge.shop.AsOf;
-import org.salvedge.shop.History;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.Candidate;
 import org.salvedge.worth.Choice;
+import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Question;
 import org.salvedge.worth.ShopModel;
+import org.salvedge.worth.StopTable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -100,20 +98,20 @@ final class WorthCommand extends Command {
         session.shop().requireThere();
         List<Manifest> manifests = new ArrayList<>();
         for (Path file : files) {
-            manifests.add(read(session, settings, file));
+            manifests.add(read(session, file));
         }
-        ShopModel model = model(session, settings);
+        Known known = Known.upTo(asOf == null ? day(session).minusDays(1) : asOf, session, settings);
         List<Appraisal> answers = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(session.surroundings())) {
             for (int i = 0; i < manifests.size(); i++) {
                 progress.step("list " + (i + 1) + " of " + manifests.size(), (double) i / manifests.size());
-                answers.add(answer(session, settings, model, manifests.get(i), i));
+                answers.add(answer(session, settings, known.model(), manifests.get(i), i));
             }
         }
         if (several) {
             choose(session, manifests, answers);
         } else {
-            tell(session, settings, manifests.get(0), answers.get(0));
+            tell(session, settings, known, manifests.get(0), answers.get(0));
         }
         session.out().flush();
         int status = Status.DONE;
@@ -160,8 +158,8 @@ final class WorthCommand extends Command {
         return given.isEmpty() ? null : given.get(given.size() == 1 ? 0 : list);
     }
 
-    private Manifest read(Session session, Settings settings, Path file) {
-        Manifest manifest = new ManifestReader(settings).read(session.file(file), password);
+    private Manifest read(Session session, Path file) {
+        Manifest manifest = SellersList.read(session, file, password);
         if (manifest.sets().isEmpty()) {
             throw new Refused(
                     manifest.file() + " holds no set that could be read, so there is nothing to estimate.",
@@ -172,15 +170,6 @@ final class WorthCommand extends Command {
 
     private LocalDate day(Session session) {
         return on == null ? session.today() : on;
-    }
-
-    private ShopModel model(Session session, Settings settings) {
-        LocalDate until = asOf == null ? day(session).minusDays(1) : asOf;
-        History history;
-        try (Ledger ledger = session.shop().read()) {
-            history = ledger.history(AsOf.endOf(until), Ledger.Detail.FULL);
-        }
-        return ShopModel.fit(history, until, settings);
     }
 
     private Appraisal answer(Session session, Settings settings, ShopModel model, Manifest manifest, int list) {
@@ -200,7 +189,9 @@ final class WorthCommand extends Command {
                 Amount.orNull(of(prices, list), settings.currency(), "--price"));
     }
 
-    private void tell(Session session, Settings settings, Manifest manifest, Appraisal answer) {
+    private void tell(Session session, Settings settings, Known known, Manifest manifest, Appraisal answer) {
+        PastBids bids = PastBids.of(known.bids(), answer.question().supplier());
+        StopTable stops = StopTable.of(known.model(), answer.worth());
         if (xlsx != null) {
             Path sheet = session.file(xlsx);
             Reports.write(
@@ -209,10 +200,11 @@ final class WorthCommand extends Command {
                             answer, settings.labourRate(), from(manifest), Reports.paper(session), sheet));
         }
         if (format == Format.JSON) {
-            session.json(WorthJson.of(answer));
+            session.json(WorthJson.of(answer, bids, stops));
             return;
         }
-        WorthText.of(answer, from(manifest), session.terminal().screen()).forEach(session::say);
+        WorthText.of(answer, bids, stops, from(manifest), session.terminal().screen())
+                .forEach(session::say);
         if (xlsx != null) {
             session.say("Written to " + session.file(xlsx));
         }

@@ -18,6 +18,9 @@ final class Paragraph {
         String rest = text;
         while (DisplayWidth.of(rest) > width) {
             int space = rest.lastIndexOf(' ', Math.min(width, rest.length() - 1));
+            while (space > hang && groups(rest, space)) {
+                space = rest.lastIndexOf(' ', space - 1);
+            }
             if (space <= hang) {
                 break;
             }
@@ -26,5 +29,12 @@ final class Paragraph {
         }
         lines.add(rest);
         return lines;
+    }
+
+    /** Whether the space stands between the thousands of a number. */
+    private static boolean groups(String text, int space) {
+        return space + 1 < text.length()
+                && Character.isDigit(text.charAt(space - 1))
+                && Character.isDigit(text.charAt(space + 1));
     }
 }

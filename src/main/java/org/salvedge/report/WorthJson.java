@@ -10,7 +10,9 @@ import org.salvedge.shop.Money;
 import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.LineWorth;
 import org.salvedge.worth.LotWorth;
+import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Predictive;
+import org.salvedge.worth.StopTable;
 
 /** The answer to a buyer as other programs read it: keys are a contract. */
 public final class WorthJson {
@@ -38,6 +40,23 @@ public final class WorthJson {
         w.lines().forEach(l -> lines.add(line(l)));
         json.put("lines", lines);
         json.put("notes", w.notes());
+        return json;
+    }
+
+    /** The same with what stands beside the answer. */
+    public static Map<String, @Nullable Object> of(Appraisal a, PastBids bids, StopTable stops) {
+        Map<String, @Nullable Object> json = of(a);
+        json.put("stops", StopReport.json(stops));
+        Map<String, @Nullable Object> past = new LinkedHashMap<>();
+        past.put("supplier", bids.supplier());
+        past.put("kept", bids.kept());
+        past.put("won", bids.won());
+        past.put("limit_over_hammer", bids.limitOverHammer());
+        boolean known = !bids.overWorth().isEmpty();
+        past.put("hammer_over_mean_p10", known ? bids.overWorth().get(0) : null);
+        past.put("hammer_over_mean_p50", known ? bids.overWorth().get(1) : null);
+        past.put("hammer_over_mean_p90", known ? bids.overWorth().get(2) : null);
+        json.put("bids", past);
         return json;
     }
 

@@ -12,7 +12,9 @@ import java.util.Optional;
 import org.salvedge.shop.Money;
 import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.LineWorth;
+import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Predictive;
+import org.salvedge.worth.StopTable;
 
 /** The answer to a buyer for a terminal: the answer, what carries it, what could sink it, what would change it, what it rests on. */
 public final class WorthText {
@@ -23,11 +25,15 @@ public final class WorthText {
     private static final int MINUTES_AN_HOUR = 60;
 
     private final Appraisal a;
+    private final PastBids bids;
+    private final StopTable stops;
     private final Screen screen;
     private final List<String> lines = new ArrayList<>();
 
-    private WorthText(Appraisal a, Screen screen) {
+    private WorthText(Appraisal a, PastBids bids, StopTable stops, Screen screen) {
         this.a = a;
+        this.bids = bids;
+        this.stops = stops;
         this.screen = screen;
     }
 
@@ -36,14 +42,16 @@ public final class WorthText {
      *
      * @param from where the list was read from, in words
      */
-    public static List<String> of(Appraisal a, String from, Screen screen) {
-        WorthText text = new WorthText(a, screen);
+    public static List<String> of(Appraisal a, PastBids bids, StopTable stops, String from, Screen screen) {
+        WorthText text = new WorthText(a, bids, stops, screen);
         text.head(from);
         text.answer();
         text.shape();
         text.carries();
         text.sinks();
         text.changes();
+        text.stops();
+        text.past();
         text.rests();
         return text.lines;
     }
@@ -208,6 +216,49 @@ public final class WorthText {
         say(bids.toString());
         double perUnit = a.worth().minutes().mean() / MINUTES_AN_HOUR;
         paragraph("Each 1 more for an hour at the bench (--labour) takes " + whole(perUnit) + " off what it brings.");
+    }
+
+    private void stops() {
+        if (!stops.rows().isEmpty()) {
+            lines.addAll(new TablePrinter(screen, null)
+                    .print(StopReport.table(stops))
+                    .lines()
+                    .toList());
+        }
+    }
+
+    /** How limits stood to hammer prices so far. */
+    private void past() {
+        if (bids.kept() == 0) {
+            return;
+        }
+        StringBuilder words = new StringBuilder("Bids kept");
+        words.append(bids.supplier() == null ? "" : " on lots of " + bids.supplier())
+                .append(": ")
+                .append(bids.kept())
+                .append(", won ")
+                .append(bids.won())
+                .append(String.format(
+                        Locale.ROOT,
+                        "; the limit stood at %.2f of the hammer price in the middle.",
+                        bids.limitOverHammer()));
+        if (!bids.overWorth().isEmpty()) {
+            double mean = a.worth().recovery().mean();
+            words.append(String.format(
+                            Locale.ROOT,
+                            " They went for %.2f of what they should bring (8 in 10: %.2f-%.2f)",
+                            bids.overWorth().get(1),
+                            bids.overWorth().get(0),
+                            bids.overWorth().get(2)))
+                    .append(", which here is ")
+                    .append(whole(bids.overWorth().get(1) * mean))
+                    .append(" (")
+                    .append(whole(bids.overWorth().get(0) * mean))
+                    .append("-")
+                    .append(whole(bids.overWorth().get(2) * mean))
+                    .append(").");
+        }
+        paragraph0(words.toString());
     }
 
     private void rests() {

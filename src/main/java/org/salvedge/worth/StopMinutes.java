@@ -63,10 +63,10 @@ public final class StopMinutes {
     private final Map<Key, List<Turns.Turn>> turns = new HashMap<>();
     private final Map<Key, Curves> curves = new HashMap<>();
 
-    private StopMinutes(History history, LocalDate asOf, double hourly) {
-        this.history = history;
+    private StopMinutes(Records records, double hourly) {
+        history = records.history;
         perMinute = hourly / 60;
-        values = new SetValues(new Records(history, (int) asOf.toEpochDay(), perMinute), hourly);
+        values = new SetValues(records, hourly);
         for (Turns.Turn t : new Turns(history).all()) {
             turns.computeIfAbsent(new Key(t.family(), t.fault(), t.fix()), k -> new ArrayList<>())
                     .add(t);
@@ -80,7 +80,13 @@ public final class StopMinutes {
      * @param settings for the labour rate
      */
     public static StopMinutes of(History history, LocalDate asOf, Settings settings) {
-        return new StopMinutes(history, asOf, settings.labourRate().doubleValue());
+        double hourly = settings.labourRate().doubleValue();
+        return new StopMinutes(new Records(history, (int) asOf.toEpochDay(), hourly / 60), hourly);
+    }
+
+    /** Out of the record that a model rests on. */
+    static StopMinutes of(ShopModel model) {
+        return new StopMinutes(model.parts().records, model.parts().hourly);
     }
 
     /** What a saved set of the family brings over a stripped one, before bench labour and parts; book currency. */

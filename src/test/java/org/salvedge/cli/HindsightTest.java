@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +69,14 @@ class HindsightTest {
         assertThat(answer.get("mean_pit").doubleValue()).isCloseTo(pit, within(1e-9));
         assertThat(answer.get("coverage").get("80").get("inside").intValue()).isEqualTo(inside);
         assertThat(answer.get("verdict")).isNotEmpty();
+        assertThat(shop.run("hindsight", "--last", "6", "--draws", "500", "--xlsx", "held.xlsx"))
+                .isZero();
+        try (XSSFWorkbook book =
+                new XSSFWorkbook(Files.newInputStream(shop.folder().resolve("held.xlsx")))) {
+            assertThat(book.getSheet("Lots").getLastRowNum()).isEqualTo(8);
+            assertThat(book.getSheet("Hindsight").createDrawingPatriarch().getCharts())
+                    .hasSize(2);
+        }
     }
 
     /** Everything that happened on or after the day of purchase, to other lots, is changed; the estimate must not move. */

@@ -178,7 +178,8 @@ class ReceiveTest {
     void aBidOnTheListIsWonByReceivingIt() {
         shop.run("bid", list.toString(), "--limit", "120", "--supplier", "Northquay", "--on", "2026-03-10");
         assertThat(shop.out())
-                .startsWith("entry 1: bid 1 on 2026-03-10, from Northquay, 5 sets, limit 120.00, manifest ");
+                .startsWith("entry 1: bid 1 on 2026-03-10, from Northquay, 5 sets, limit 120.00, expected ")
+                .contains(", manifest ");
         receive();
         shop.run("show", "L0042");
         assertThat(shop.out()).contains("bid 1 on 2026-03-10", "won, hammer 100.00, lot L0042");
@@ -189,7 +190,9 @@ class ReceiveTest {
         shop.run("bid", list.toString(), "--limit", "120");
         assertThat(shop.run("bid", list.toString(), "--won", "no", "--hammer", "150"))
                 .isZero();
-        assertThat(shop.out()).startsWith("entry 2: bid 1 ").contains("limit 120.00, not won, hammer 150.00");
+        assertThat(shop.out())
+                .startsWith("entry 2: bid 1 ")
+                .contains("limit 120.00, expected ", ", not won, hammer 150.00");
         assertThat(shop.run("bid", list.toString(), "--won", "no")).isEqualTo(Status.USAGE);
     }
 

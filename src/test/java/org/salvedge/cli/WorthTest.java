@@ -138,6 +138,7 @@ class WorthTest {
         assertThat(status).as(shop.err()).isZero();
         assertThat(shop.out())
                 .contains("18 sets", "from Northquay", "Bid up to", "4 times in 5", "Break-even bid", "Bench time")
+                .contains("Give up after (minutes)", "Bids kept on lots of Northquay")
                 .contains("Profit at 300", "What carries it", "What could sink it", "What would change it", "Rests on");
         assertThat(shop.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
@@ -264,5 +265,38 @@ class WorthTest {
         assertThat(shop.out()).contains("a.csv", "b.csv", "Hours are short", "highest bid");
         assertThat(shop.run("worth", "a.csv", "b.csv", "c.csv", "--price", "1", "--price", "2"))
                 .isEqualTo(Status.USAGE);
+    }
+
+    @Test
+    void aBidKeepsWhatWorthSaid(@TempDir Path elsewhere) throws IOException {
+        TestShop other = new TestShop(elsewhere);
+        other.run("init");
+        Files.copy(folder.resolve("list.csv"), elsewhere.resolve("list.csv"));
+        other.run("worth", "list.csv", "--format", "json", "--supplier", "Northquay");
+        JsonNode recovery = new ObjectMapper().readTree(other.out()).get("recovery");
+        assertThat(other.run("bid", "list.csv", "--limit", "100", "--supplier", "Northquay"))
+                .isZero();
+        other.run("export", "out");
+        List<String> row = Files.readAllLines(elsewhere.resolve("out/bids.csv"));
+        List<String> columns = List.of(row.get(0).split(","));
+        String[] cells = row.get(1).split(",", -1);
+        for (String figure : List.of("mean", "p10", "p50", "p90")) {
+            assertThat(Double.parseDouble(cells[columns.indexOf(figure)]))
+                    .as(figure)
+                    .isCloseTo(recovery.get(figure).doubleValue(), within(0.0051));
+        }
+    }
+
+    @Test
+    void pastBidsSayHowLimitsStoodToHammerPrices() throws IOException {
+        JsonNode bids = json("--supplier", "Northquay").get("bids");
+        assertThat(bids.get("supplier").textValue()).isEqualTo("Northquay");
+        assertThat(bids.get("kept").intValue()).isGreaterThan(bids.get("won").intValue());
+        assertThat(bids.get("hammer_over_mean_p50").doubleValue()).isBetween(0.3, 1.2);
+        JsonNode before = json("--supplier", "Northquay", "--on", "2024-03-06").get("bids");
+        assertThat(before.get("kept").intValue())
+                .as("later bids were not known")
+                .isLessThan(3);
+        assertThat(json("--supplier", "Northquay").get("stops")).isNotEmpty();
     }
 }

@@ -1,0 +1,46 @@
+package org.salvedge.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.salvedge.ledger.Entry;
+import org.salvedge.ledger.Ledger;
+import org.salvedge.shop.AsOf;
+import org.salvedge.shop.Bid;
+import org.salvedge.shop.History;
+import org.salvedge.shop.Settings;
+import org.salvedge.worth.ShopModel;
+
+/**
+ * What the shop knew at a day's end.
+ *
+ * @param model of lots to come
+ * @param bids that were on record
+ */
+record Known(ShopModel model, List<Bid> bids) {
+    static Known upTo(LocalDate day, Session session, Settings settings) {
+        try (Ledger ledger = session.shop().read()) {
+            return new Known(model(day, ledger, settings), bids(day, ledger, settings));
+        }
+    }
+
+    static ShopModel model(LocalDate day, Ledger ledger, Settings settings) {
+        History history = ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
+        return ShopModel.fit(history, day, settings);
+    }
+
+    /** A bid that was completed later counts from then on. */
+    private static List<Bid> bids(LocalDate day, Ledger ledger, Settings settings) {
+        List<Bid> bids = new ArrayList<>();
+        for (Bid bid : ledger.all(Bid.class)) {
+            LocalDate recorded = ledger.bid(bid.number())
+                    .map(Entry::recordedAt)
+                    .map(at -> LocalDate.ofInstant(at, settings.zone()))
+                    .orElse(bid.on());
+            if (!bid.on().isAfter(day) && !recorded.isAfter(day)) {
+                bids.add(bid);
+            }
+        }
+        return bids;
+    }
+}
