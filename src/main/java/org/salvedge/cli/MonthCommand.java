@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.MonthWorkbook;
 import org.salvedge.shop.AsOf;
+import org.salvedge.shop.Bid;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
 import org.salvedge.stats.Kitagawa;
@@ -64,8 +65,13 @@ final class MonthCommand extends Command {
         session.shop().requireThere();
         CompletableFuture<Void> tables = YieldTable.prepare();
         History history;
+        List<Bid> bids;
         try (Ledger ledger = session.shop().read()) {
             history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL);
+            LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
+            bids = ledger.all(Bid.class).stream()
+                    .filter(bid -> !bid.on().isAfter(last))
+                    .toList();
         }
         tables.join();
         Settings settings = session.shop().settings();
@@ -74,7 +80,7 @@ final class MonthCommand extends Command {
             session.json(json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked)));
             return Status.DONE;
         }
-        MonthReview review = MonthReview.of(history, settings.labourRate(), asked);
+        MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
         Path file = xlsx == null ? session.shop().reports().resolve("month-" + asked + ".xlsx") : session.file(xlsx);
         Reports.write(file, () -> MonthWorkbook.write(review, Reports.paper(session), file));
         say(session, review, file);
@@ -146,7 +152,7 @@ final class MonthCommand extends Command {
         json.put("p", cause.p());
         json.put("p_adjusted", cause.adjusted());
         json.put("stands_out", cause.standsOut());
-        json.put("sets", cause.sets());
+        json.put("tried", cause.tried());
         return json;
     }
 

@@ -5,6 +5,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -37,6 +38,7 @@ import org.jspecify.annotations.Nullable;
 final class Charts {
     private static final byte[] MAIN = {0x1f, 0x4e, (byte) 0x79};
     private static final byte[] OTHER = {(byte) 0xc5, 0x5a, 0x11};
+    private static final byte[] LIGHT = {(byte) 0x9d, (byte) 0xc3, (byte) 0xe6};
     private static final byte[] FAINT = {0x7f, 0x7f, 0x7f};
     private static final byte[] GRID = {(byte) 0xd9, (byte) 0xd9, (byte) 0xd9};
     private static final double THICK = 2.25;
@@ -116,11 +118,34 @@ final class Charts {
             XDDFChartData.Series series =
                     data.addSeries(categories.texts(), runs.get(i).numbers());
             series.setTitle(runs.get(i).name(), null);
-            series.setFillProperties(fill(i == 0 ? MAIN : OTHER));
+            series.setFillProperties(fill(i == 0 ? MAIN : i == 1 ? OTHER : LIGHT));
             ((XDDFBarChartData.Series) series).setInvertIfNegative(false);
         }
         chart.plot(data);
         legend(chart, runs.size());
+    }
+
+    /** Columns that begin where those before end: the first run is where each begins, and is not seen. */
+    void waterfall(Place place, String title, String format, Run categories, List<Run> runs) {
+        XSSFChart chart = chart(place, title);
+        XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.BOTTOM);
+        XDDFValueAxis values = values(chart, AxisPosition.LEFT, format);
+        names.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        chart.getCTChart().getPlotArea().getCatAxArray(0).addNewTickLblSkip().setVal(1);
+        XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, values);
+        data.setBarDirection(BarDirection.COL);
+        data.setBarGrouping(BarGrouping.STACKED);
+        data.setOverlap((byte) 100);
+        data.setGapWidth(GAP_PERCENT);
+        data.setVaryColors(false);
+        for (int i = 0; i < runs.size(); i++) {
+            XDDFChartData.Series series =
+                    data.addSeries(categories.texts(), runs.get(i).numbers());
+            series.setTitle(runs.get(i).name(), null);
+            series.setFillProperties(i == 0 ? new XDDFNoFillProperties() : fill(MAIN));
+            ((XDDFBarChartData.Series) series).setInvertIfNegative(false);
+        }
+        chart.plot(data);
     }
 
     private XSSFChart chart(Place place, String title) {

@@ -6,15 +6,15 @@ import java.util.function.Function;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.shop.Money;
+import org.salvedge.yield.Deed;
 import org.salvedge.yield.MonthFigures;
 import org.salvedge.yield.MonthReview;
-import org.salvedge.yield.OpenSet;
-import org.salvedge.yield.RolledYield;
+import org.salvedge.yield.Range;
 
-/** The first page of the monthly review: the answer in a line, the figures against other months, what is still here. */
+/** The first page of the monthly review: three sentences, the figures against other months, charts, what is worth doing. */
 final class MonthFront {
     static final int COLUMNS = 5;
     private static final int FIRST_WIDTH = 34;
@@ -24,100 +24,108 @@ final class MonthFront {
     private final Book book;
     private final XSSFSheet sheet;
     private final MonthReview review;
+    private final MonthWords words;
     private int next;
 
     MonthFront(Book book, XSSFSheet sheet, MonthReview review) {
         this.book = book;
         this.sheet = sheet;
         this.review = review;
+        words = new MonthWords(review);
     }
 
-    /** Writes the figures; returns the first row that is free below them. */
+    /** Writes sentences and figures; returns the first row that is free below them, for the charts. */
     int write() {
         sheet.setColumnWidth(0, FIRST_WIDTH * UNITS);
         for (int c = 1; c < COLUMNS; c++) {
             sheet.setColumnWidth(c, OTHER_WIDTH * UNITS);
         }
-        line(review.month() + " in figures", book.styles().title(), SheetWriter.TITLE_HEIGHT);
-        line(answer(), book.styles().bold(), SheetWriter.TITLE_HEIGHT);
+        line(
+                review.month() + " at " + Visible.text(book.paper().shop()),
+                book.styles().title(),
+                SheetWriter.TITLE_HEIGHT);
+        for (String sentence : words.sentences()) {
+            across(sentence, 0, COLUMNS - 1, sheet.createRow(next++));
+        }
         heading("", review.month().toString(), "month before", "a year before", "change to\nmonth before");
         compare("sets received", Kind.COUNT, MonthFigures::received);
         compare("sets decided", Kind.COUNT, m -> m.counted().decided());
         compare("sets saved", Kind.COUNT, m -> m.counted().saved());
         compare("yield", Kind.RATIO, m -> m.counted().raw());
-        compare("   95 % interval from", Kind.RATIO, m -> m.counted().rawLow());
-        compare("   to", Kind.RATIO, m -> m.counted().rawHigh());
-        compare("yield, shrunk", Kind.RATIO, m -> m.counted().shrunk());
-        compare("first-pass yield", Kind.RATIO, m -> m.counted().firstPassYield());
-        compare("minutes per fix, median", Kind.MINUTES, m -> m.counted().minutesMedian());
+        between(
+                Kind.RATIO,
+                m -> new Range(
+                        m.counted().raw(), m.counted().rawLow(), m.counted().rawHigh()));
         compare("minutes per saved set", Kind.MINUTES, m -> m.counted().minutesPerSaved());
+        between(Kind.MINUTES, MonthFigures::minutesPerSaved);
         compare("sets gone", Kind.COUNT, m -> m.counted().gone());
         compare(
                 "margin",
                 Kind.MONEY,
                 m -> m.counted().gone() == 0 ? null : m.counted().marginTotal());
         compare("   per set", Kind.MONEY_EACH, m -> m.counted().marginPerSet());
+        between(Kind.MONEY_EACH, MonthFigures::marginPerSet);
         compare("   per bench hour", Kind.MONEY_EACH, m -> m.counted().marginPerHour());
-        compare("comebacks", Kind.COUNT, MonthFigures::comebacks);
-        compare("   their cost", Kind.MONEY, MonthFigures::comebackCost);
-        next++;
-        atTheEnd();
-        return next + 1;
+        compare("comebacks, their cost", Kind.MONEY, MonthFigures::comebackCost);
+        return next;
     }
 
-    private String answer() {
-        var now = review.now().counted();
-        if (now.decided() == 0 && now.gone() == 0) {
-            return "Nothing was decided in this month.";
+    /** What is worth doing, below the charts. */
+    void deeds(int row) {
+        next = row;
+        heading("worth doing, a month", "", "", "worth", "95 % from - to");
+        List<Deed> deeds = review.why().deeds();
+        for (Deed deed : deeds) {
+            Row line = sheet.createRow(next++);
+            across(words.deed(deed), 0, 2, line);
+            SheetWriter.words(
+                    line.createCell(3),
+                    Digits.grouped(deed.worth().value(), 0) + " "
+                            + review.currency().getCurrencyCode(),
+                    book.styles().right());
+            SheetWriter.words(
+                    line.createCell(4), words.worth(deed.worth()), book.styles().right());
         }
-        String yield = now.decided() == 0
-                ? "No set was decided."
-                : now.saved() + " of " + now.decided() + " sets decided were saved: yield " + percent(now.raw())
-                        + " % (95 %: " + percent(now.rawLow()) + "-" + percent(now.rawHigh()) + ").";
-        return now.gone() == 0
-                ? yield + " No set left."
-                : yield + " " + now.gone() + " sets left with a margin of "
-                        + Digits.grouped(
-                                now.marginTotal().amount(), book.paper().moneyDigits()) + " "
-                        + review.currency().getCurrencyCode() + ".";
-    }
-
-    private static String percent(double share) {
-        return Digits.grouped(share * 100, 1);
-    }
-
-    /** What is here when the month ends, and the rolled throughput yield of the whole record. */
-    private void atTheEnd() {
-        int passed = 0;
-        Money costPassed = Money.zero(review.currency());
-        Money costBench = Money.zero(review.currency());
-        for (OpenSet set : review.open()) {
-            passed += set.passed() ? 1 : 0;
-            costPassed = set.passed() ? costPassed.plus(set.cost()) : costPassed;
-            costBench = set.passed() ? costBench : costBench.plus(set.cost());
+        if (!deeds.isEmpty()) {
+            SheetWriter.words(
+                    sheet.createRow(next++).createCell(0),
+                    "In months like the last three. No set is counted under two of these.",
+                    book.styles().small());
         }
-        heading("when the month ended", "sets", "cost so far", "", "");
-        Row bench = words("on the bench");
-        put(bench, 1, Kind.COUNT, review.open().size() - passed);
-        put(bench, 2, Kind.MONEY, costBench);
-        Row waiting = words("passed, waiting to be sold");
-        put(waiting, 1, Kind.COUNT, passed);
-        put(waiting, 2, Kind.MONEY, costPassed);
-        next++;
-        RolledYield rolled = review.rolled();
-        heading("rolled throughput yield, all so far", "share", "good", "of", "");
-        step("glass not broken, of sets diagnosed", rolled.glass(), rolled.notBroken(), rolled.diagnosed());
-        step("saved, of sets decided", rolled.bench(), rolled.saved(), rolled.decided());
-        step("not back in 90 days, of old sales", rolled.keeping(), rolled.kept(), rolled.oldSales());
-        Row index = words("index (the product)");
-        put(index, 1, Kind.RATIO, rolled.index());
+        if (deeds.isEmpty()) {
+            across("Nothing stands out as worth changing.", 0, COLUMNS - 1, sheet.createRow(next++));
+        }
     }
 
-    private void step(String name, double share, int good, int of) {
-        Row row = words(name);
-        put(row, 1, Kind.RATIO, share);
-        put(row, 2, Kind.COUNT, good);
-        put(row, 3, Kind.COUNT, of);
+    private void across(String text, int from, int to, Row row) {
+        int characters = from == 0 ? FIRST_WIDTH - OTHER_WIDTH : 0;
+        characters += (to - from + 1) * OTHER_WIDTH;
+        row.setHeightInPoints((1 + text.length() * 100 / (characters * 112)) * SheetWriter.LINE_POINTS + 2);
+        SheetWriter.words(row.createCell(from), text, book.styles().wrapped());
+        if (to > from) {
+            sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, to));
+        }
+    }
+
+    /** The interval of the figure above. */
+    private void between(Kind kind, Function<MonthFigures, Range> interval) {
+        Row row = words("   95 % interval");
+        int c = 1;
+        for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
+            Range range = interval.apply(m);
+            if (range.known()) {
+                int digits = kind == Kind.RATIO
+                        ? 1
+                        : kind == Kind.MINUTES ? 0 : book.paper().moneyDigits();
+                double scale = kind == Kind.RATIO ? 100 : 1;
+                SheetWriter.words(
+                        row.createCell(c),
+                        Digits.grouped(range.low() * scale, digits) + " - "
+                                + Digits.grouped(range.high() * scale, digits) + (kind == Kind.RATIO ? " %" : ""),
+                        book.styles().right());
+            }
+            c++;
+        }
     }
 
     private void compare(String name, Kind kind, Function<MonthFigures, @Nullable Object> figure) {

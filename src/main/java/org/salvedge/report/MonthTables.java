@@ -12,12 +12,11 @@ import org.salvedge.yield.LotLine;
 import org.salvedge.yield.MonthFigures;
 import org.salvedge.yield.MonthReview;
 import org.salvedge.yield.OpenSet;
+import org.salvedge.yield.RolledYield;
 import org.salvedge.yield.YieldRow;
 
 /** The tables of the monthly review, each for a sheet of its own. */
 final class MonthTables {
-    private static final int[] AGES = {30, 60, 90};
-
     private final MonthReview review;
 
     MonthTables(MonthReview review) {
@@ -123,43 +122,53 @@ final class MonthTables {
     }
 
     Table money() {
-        Table.Builder table =
-                of(Figure.STEP, Figure.AMOUNT, Figure.AMOUNT_BEFORE).title("From takings to margin");
-        Bridge now = review.bridge();
-        Bridge then = review.bridgeBefore();
-        return table.row("takings", now.takings(), then.takings())
-                .row(
-                        "fees, shipping, tax",
-                        now.sellingCosts().negated(),
-                        then.sellingCosts().negated())
-                .row("parts", now.parts().negated(), then.parts().negated())
-                .row("labour", now.labour().negated(), then.labour().negated())
-                .row("comebacks", now.comebacks().negated(), then.comebacks().negated())
-                .row("landed cost", now.landed().negated(), then.landed().negated())
-                .row("margin", now.margin(), then.margin())
-                .build();
-    }
-
-    Table ages() {
-        int[] sets = new int[AGES.length + 1];
-        Money[] cost = new Money[AGES.length + 1];
-        Arrays.fill(cost, Money.zero(review.currency()));
-        for (OpenSet set : review.open()) {
-            int age = 0;
-            while (age < AGES.length && set.days() > AGES[age]) {
-                age++;
-            }
-            sets[age]++;
-            cost[age] = cost[age].plus(set.cost());
-        }
-        Table.Builder table = of(Figure.AGE, Figure.SETS, Figure.COST).title("Sets still here, by age");
-        for (int age = 0; age < sets.length; age++) {
-            String words = age == 0
-                    ? "up to " + AGES[0]
-                    : age == AGES.length ? "over " + AGES[age - 1] : AGES[age - 1] + 1 + " to " + AGES[age];
-            table.row(words, sets[age], cost[age]);
+        Table.Builder table = of(
+                        Figure.STEP,
+                        Figure.AMOUNT,
+                        Figure.AMOUNT_BEFORE,
+                        Figure.CHART_BASE,
+                        Figure.CHART_ABOVE,
+                        Figure.CHART_BELOW)
+                .title("From takings to margin");
+        double level = 0;
+        List<Step> steps = steps();
+        for (Step step : steps) {
+            double amount = step.now.amount().doubleValue();
+            boolean total = step == steps.get(0) || step == steps.get(steps.size() - 1);
+            double from = total ? 0 : level;
+            double to = total ? amount : level + amount;
+            level = to;
+            double low = Math.min(from, to);
+            double high = Math.max(from, to);
+            double base = low > 0 ? low : high < 0 ? high : 0;
+            table.row(
+                    step.name,
+                    step.now,
+                    step.then,
+                    base,
+                    Math.max(0, high) - Math.max(0, base),
+                    Math.min(0, low) - Math.min(0, base));
         }
         return table.build();
+    }
+
+    private record Step(String name, Money now, Money then) {}
+
+    private List<Step> steps() {
+        Bridge now = review.bridge();
+        Bridge then = review.bridgeBefore();
+        return List.of(
+                new Step("takings", now.takings(), then.takings()),
+                new Step(
+                        "fees, shipping, tax",
+                        now.sellingCosts().negated(),
+                        then.sellingCosts().negated()),
+                new Step("parts", now.parts().negated(), then.parts().negated()),
+                new Step("labour", now.labour().negated(), then.labour().negated()),
+                new Step(
+                        "comebacks", now.comebacks().negated(), then.comebacks().negated()),
+                new Step("landed cost", now.landed().negated(), then.landed().negated()),
+                new Step("margin", now.margin(), then.margin()));
     }
 
     Table lots() {
@@ -249,6 +258,17 @@ final class MonthTables {
                     line.restocked());
         }
         return table.build();
+    }
+
+    Table rolled() {
+        RolledYield r = review.rolled();
+        return of(Figure.ROLLED, Figure.ROLLED_SHARE, Figure.ROLLED_GOOD, Figure.ROLLED_OF)
+                .title("Rolled throughput yield")
+                .row("glass not broken, of sets diagnosed", r.glass(), r.notBroken(), r.diagnosed())
+                .row("saved, of sets decided", r.bench(), r.saved(), r.decided())
+                .row("not back in 90 days, of old sales", r.keeping(), r.kept(), r.oldSales())
+                .row("index (the product)", r.index(), null, null)
+                .build();
     }
 
     private static Table.Builder of(Figure... figures) {

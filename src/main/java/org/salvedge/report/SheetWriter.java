@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -109,6 +111,13 @@ final class SheetWriter {
             return 0;
         }
         Cell cell = row.createCell(column);
+        if (value instanceof Linked linked) {
+            words(cell, linked.toString(), styles.link());
+            Hyperlink link = row.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+            link.setAddress(linked.target());
+            cell.setHyperlink(link);
+            return linked.toString().length();
+        }
         if (value instanceof LocalDate date) {
             cell.setCellValue(date);
             cell.setCellStyle(styles.of(Kind.DATE));

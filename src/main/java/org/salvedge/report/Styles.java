@@ -5,6 +5,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -108,6 +109,27 @@ final class Styles {
         return made.computeIfAbsent("wrapped", k -> {
             XSSFCellStyle style = plain();
             style.setWrapText(true);
+            return style;
+        });
+    }
+
+    /** Words under numbers. */
+    CellStyle right() {
+        return made.computeIfAbsent("right", k -> {
+            XSSFCellStyle style = font(plain(), POINTS - 1, false);
+            style.setAlignment(HorizontalAlignment.RIGHT);
+            return style;
+        });
+    }
+
+    /** Blue and underlined, as links are. */
+    CellStyle link() {
+        return made.computeIfAbsent("link", k -> {
+            XSSFCellStyle style = font(plain(), POINTS, false);
+            style.getFont().setUnderline(FontUnderline.SINGLE);
+            style.getFont().setColor(new XSSFColor(INK));
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
             return style;
         });
     }

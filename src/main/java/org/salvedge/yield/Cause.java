@@ -10,9 +10,11 @@ import org.salvedge.shop.Coded;
  * @param error standard error of the effect; not a number where there is none
  * @param p chance of a change at least as large where nothing changed
  * @param adjusted the same, allowing for how many causes were looked at (Holm)
- * @param sets how many sets of the month it rests on
+ * @param tried attempts, sets or sales of the month that it rests on
+ * @param sets of the month that the effect is a share of
  */
-public record Cause(Kind kind, String what, double effect, double error, double p, double adjusted, int sets) {
+public record Cause(
+        Kind kind, String what, double effect, double error, double p, double adjusted, int tried, int sets) {
     /** False alarms accepted over all causes looked at together. */
     public static final double LEVEL = 0.05;
 

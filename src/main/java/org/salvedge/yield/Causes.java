@@ -36,7 +36,7 @@ public final class Causes {
         List<Cause> causes = new ArrayList<>();
         for (int i = 0; i < adjusted.length; i++) {
             Suspect s = suspects.get(i);
-            causes.add(new Cause(s.kind(), s.what(), s.effect(), s.error(), s.p(), adjusted[i], s.sets()));
+            causes.add(new Cause(s.kind(), s.what(), s.effect(), s.error(), s.p(), adjusted[i], s.sets(), sets));
         }
         causes.sort(Comparator.comparingDouble(Cause::p)
                 .thenComparing(Cause::kind)

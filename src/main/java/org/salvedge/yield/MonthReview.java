@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.util.Currency;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import org.salvedge.shop.Bid;
 import org.salvedge.shop.History;
 
 /**
@@ -23,6 +24,8 @@ import org.salvedge.shop.History;
  * @param byFixSoFar all attempts so far
  * @param byFamily sets decided in the month
  * @param open sets here at the month's end
+ * @param why what changed, and why
+ * @param bids what was thought of lots, and what became of them
  */
 public record MonthReview(
         YearMonth month,
@@ -43,7 +46,9 @@ public record MonthReview(
         RolledYield rolled,
         List<LotLine> lots,
         List<OpenSet> open,
-        List<ComebackLine> comebacks) {
+        List<ComebackLine> comebacks,
+        MonthWhy why,
+        List<BidLine> bids) {
     private static final int MONTHS_SHOWN = 13;
 
     /**
@@ -51,6 +56,11 @@ public record MonthReview(
      * @param labourRate per hour, in units of the book currency
      */
     public static MonthReview of(History history, BigDecimal labourRate, YearMonth month) {
+        return of(history, labourRate, month, List.of());
+    }
+
+    /** @param bids of the lots, by the month's last day */
+    public static MonthReview of(History history, BigDecimal labourRate, YearMonth month, List<Bid> bids) {
         Outcomes outcomes = Outcomes.of(history, labourRate);
         LocalDate lastDay = month.atEndOfMonth();
         YearMonth monthBefore = month.minusMonths(1);
@@ -61,6 +71,7 @@ public record MonthReview(
         CompletableFuture<List<LotLine>> lots = CompletableFuture.supplyAsync(() -> LotLine.of(outcomes));
         CompletableFuture<List<OpenSet>> open = CompletableFuture.supplyAsync(() -> OpenSet.of(outcomes, lastDay));
         YieldTable byMonth = YieldTable.of(outcomes, List.of(Key.MONTH));
+        CompletableFuture<MonthWhy> why = lots.thenApplyAsync(lines -> MonthWhy.of(outcomes, month, byMonth, lines));
         List<MonthFigures> series = MonthFigures.of(outcomes, byMonth, month, MONTHS_SHOWN);
         return new MonthReview(
                 month,
@@ -81,6 +92,8 @@ public record MonthReview(
                 rolled.join(),
                 lots.join(),
                 open.join(),
-                ComebackLine.of(outcomes, month));
+                ComebackLine.of(outcomes, month),
+                why.join(),
+                BidLine.of(lots.join(), bids));
     }
 }

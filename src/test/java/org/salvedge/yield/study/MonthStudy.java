@@ -7,8 +7,8 @@ import java.util.Locale;
 import org.salvedge.shop.History;
 import org.salvedge.yield.Cause;
 import org.salvedge.yield.Causes;
-import org.salvedge.yield.MonthChange;
 import org.salvedge.yield.Outcomes;
+import org.salvedge.yield.Signals;
 
 /** Runs the review over shops with one change each and counts how often it names it first. */
 final class MonthStudy {
@@ -22,7 +22,7 @@ final class MonthStudy {
     /**
      * @param first the likeliest cause is the true one, in the true direction
      * @param sure it stands out as well
-     * @param alarm something stands out, or the month is outside its chart
+     * @param alarm something stands out, or the charts of yield or minutes signal
      * @param wrong the first stands out and is not the truth
      */
     record Judged(boolean first, boolean sure, boolean alarm, boolean wrong, boolean chart, String said) {}
@@ -52,8 +52,8 @@ final class MonthStudy {
         History history = shop.history();
         Outcomes outcomes = Outcomes.of(history, LABOUR);
         List<Cause> causes = Causes.of(outcomes, ChangedShop.MONTH);
-        MonthChange.Chart chart = MonthChange.of(outcomes, ChangedShop.MONTH).chart();
-        boolean outside = chart != null && chart.signal();
+        Signals signals = Signals.of(outcomes, ChangedShop.MONTH);
+        boolean outside = signals.yieldSignal(ChangedShop.MONTH) || signals.minutesSignal(ChangedShop.MONTH) != null;
         boolean any = causes.stream().anyMatch(Cause::standsOut);
         Cause top = causes.get(0);
         boolean right = isTruth(change, shop.what(), top);

@@ -10,7 +10,7 @@ class MonthStudyTest {
     private static final int SHOPS = 50;
     private static final int QUIET_SHOPS = 200;
     private static final String HEAD =
-            "| what changed | shops | named first | and sure | sure of another | alarm | of it by the chart |";
+            "| what changed | shops | named first | and sure | sure of another | alarm | of it by a chart |";
 
     @Test
     @Tag("study")

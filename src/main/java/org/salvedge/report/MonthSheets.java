@@ -1,0 +1,145 @@
+package org.salvedge.report;
+
+import java.util.List;
+import org.salvedge.yield.MonthReview;
+
+/** The tables of the review in their order, for the workbook and for the page alike. */
+final class MonthSheets {
+    static final String CHART = "Yield chart";
+    static final String MONEY = "Money";
+    static final String TIME = "Time per fix";
+    static final String OUTCOMES = "Outcomes";
+
+    private static final int LOTS_IN_CHART = 10;
+
+    private MonthSheets() {}
+
+    /**
+     * @param about a line that says what it is
+     * @param frozen columns that stay in sight
+     * @param charted a chart draws on it
+     * @param lists whether it lists single sets, attempts or lots
+     */
+    record Sheet(String name, String about, Table table, int frozen, boolean charted, boolean lists) {}
+
+    static List<Sheet> of(MonthReview review) {
+        String month = review.month().toString();
+        MonthTables tables = new MonthTables(review);
+        TraceTables trace = new TraceTables(review);
+        WhyTables why = new WhyTables(review, trace);
+        OutcomeTables outcomes = new OutcomeTables(review, trace);
+        String changed =
+                "Sets decided in " + month + " against those of the month before. Mix: other sets; rate: other yields.";
+        String margins = "Sets that left in " + month
+                + " against those of the month before. Mix: other sets; rate: other margins.";
+        String year = "First attempts at a fault in the twelve months up to " + month
+                + "'s end; failures are charged where they arose.";
+        String years = "Lots bought in the 24 months up to " + month + "'s end.";
+        return List.of(
+                figures(
+                        "Causes",
+                        month + " against the twelve months before; each cause tested on its own.",
+                        why.causes(),
+                        2),
+                figures("Changed", changed, why.changedByFault(), 2),
+                figures("Changed by supplier", changed, why.changedBySupplier(), 1),
+                figures("Margin changed", margins, why.marginByFault(), 2),
+                figures("Margin by supplier", margins, why.marginBySupplier(), 1),
+                charted(CHART, "Laney's p' chart; its limits come from the months before " + month + ".", why.months()),
+                figures(
+                        "Lot chart",
+                        "Laney's p' chart of the lots decided by four fifths, latest last.",
+                        why.lots(),
+                        1),
+                figures(
+                        "Minutes chart",
+                        "Individuals chart of the mean log minutes of fixes, each against its fix's own; 100 % = as usual.",
+                        why.minutes(),
+                        1),
+                charted(
+                        "By month",
+                        "Thirteen months. Sets stand under the month they were decided in, margins under that of the exit.",
+                        tables.byMonth()),
+                figures(
+                        "Yield",
+                        "Attempts on sets decided in " + month + ", by family and fix.",
+                        YieldSheets.ofMonth("Yield by family and fix", review.byFamilyAndFix()),
+                        2),
+                figures("Fixes", year, why.fixes(), 2),
+                figures("Fixes by family", year, why.fixesByFamily(), 3),
+                figures(
+                        "Prefer",
+                        "Fixes with eight first attempts at least, the best against the next best.",
+                        why.prefer(),
+                        3),
+                figures(
+                        "Learning",
+                        "Minutes of fixes that worked, over the whole record, where there are thirty at least.",
+                        why.learning(),
+                        1),
+                charted(
+                        TIME,
+                        "Attempts on sets decided in " + month + "; failures are charged too.",
+                        tables.timePerFix()),
+                figures("Suppliers", years, outcomes.suppliers(), 1),
+                figures(
+                        "Kept",
+                        "Sales of the 24 months up to " + month + "'s end, by the latest fix before the sale.",
+                        outcomes.kept(),
+                        2),
+                lists("Comebacks", "Sold sets that came back in " + month + ".", tables.comebacks(), 2),
+                charted(MONEY, "Sets that left in " + month + ", over their whole time in the shop.", tables.money()),
+                figures(
+                        "Ledger",
+                        "The whole ledger up to " + month + "'s end: nothing is left over.",
+                        outcomes.ledger(),
+                        1),
+                figures("Work", "Sets still here when " + month + " ended.", outcomes.work(), 2),
+                figures(
+                        "Margin",
+                        "Sets decided in " + month + " and margins of sets that left in it, by family.",
+                        YieldSheets.ofMonth("Margin by family", review.byFamily()),
+                        1),
+                figures(
+                        "Faults",
+                        "Sets decided in " + month + " by the fault of their deciding attempt.",
+                        tables.faults(),
+                        1),
+                figures(
+                        "Rolled",
+                        "Over the whole record; three groups of sets, so the product is an index.",
+                        tables.rolled(),
+                        1),
+                charted(OUTCOMES, "The lots finished last, by day of purchase.", outcomes.outcomes(LOTS_IN_CHART)),
+                lists(
+                        "Bids",
+                        "Lots with a bid, and lots finished, as they stood when " + month + " ended.",
+                        outcomes.bids(),
+                        1),
+                lists("Lots", "Every lot, as it stood when " + month + " ended.", tables.lots(), 1),
+                lists(
+                        "Open sets",
+                        "Sets still here when " + month + " ended, those longest here first.",
+                        tables.open(),
+                        1),
+                lists(TraceTables.SETS, "Sets decided or gone in " + month + " or the month before.", trace.sets(), 1),
+                lists(TraceTables.BY_SUPPLIER, "The same sets in another order.", trace.setsBySupplier(), 1),
+                lists(
+                        TraceTables.ATTEMPTS,
+                        "Attempts with a fix that passed or failed; of the month alone where the year has over 20 000.",
+                        trace.attempts(),
+                        2));
+    }
+
+    private static Sheet figures(String name, String about, Table table, int frozen) {
+        return new Sheet(name, about, table, frozen, false, false);
+    }
+
+    private static Sheet charted(String name, String about, Table table) {
+        return new Sheet(name, about, table, 1, true, false);
+    }
+
+    private static Sheet lists(String name, String about, Table table, int frozen) {
+        return new Sheet(name, about, table, frozen, false, true);
+    }
+}

@@ -1,0 +1,11 @@
+package org.salvedge.stats;
+
+/** Tails of the standard normal distribution. */
+public final class Gaussian {
+    private Gaussian() {}
+
+    /** Chance of a value above z. */
+    public static double above(double z) {
+        return Normals.above(z);
+    }
+}

@@ -1,0 +1,68 @@
+package org.salvedge.yield;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.History;
+import org.salvedge.shop.Money;
+import org.salvedge.shop.Text;
+
+/**
+ * A set that a figure of the month or of the month before rests on.
+ *
+ * @param fault of the deciding attempt; "" without one
+ * @param decided month it was decided in; null = not decided
+ * @param gone month it left in; null = here
+ * @param margin null = here
+ */
+public record TraceSet(
+        String unit,
+        String supplier,
+        String lot,
+        String family,
+        String fault,
+        String fix,
+        @Nullable YearMonth decided,
+        boolean saved,
+        @Nullable YearMonth gone,
+        @Nullable Money margin) {
+
+    /** By family and fault, then by label. */
+    static List<TraceSet> of(Outcomes o, YearMonth month) {
+        History h = o.history();
+        YearMonth[] months = {month.minusMonths(1), month};
+        Days[] days = {Days.of(months[0]), Days.of(months[1])};
+        List<TraceSet> sets = new ArrayList<>();
+        for (int set = 0; set < h.sets(); set++) {
+            if (!h.arrived(set)) {
+                continue;
+            }
+            YearMonth decided = null;
+            YearMonth gone = null;
+            for (int m = 0; m < 2; m++) {
+                decided = o.decided(set) && days[m].hold(o.decidedDay(set)) ? months[m] : decided;
+                gone = o.gone(set) && days[m].hold(h.exitDay(o.exit(set))) ? months[m] : gone;
+            }
+            if (decided != null || gone != null) {
+                int d = o.deciding(set);
+                sets.add(new TraceSet(
+                        h.label(set),
+                        h.suppliers().text(h.lotSupplier(h.setLot(set))),
+                        h.lotNames().text(h.setLot(set)),
+                        h.families().text(h.setFamily(set)),
+                        d < 0 ? "" : h.faults().text(h.attemptFault(d)),
+                        d < 0 ? "" : h.fixes().text(h.attemptFix(d)),
+                        decided,
+                        o.saved(set),
+                        gone,
+                        gone == null ? null : new Money(o.margin(set), h.currency())));
+            }
+        }
+        sets.sort(Comparator.comparing(TraceSet::family, Text.CODE_POINTS)
+                .thenComparing(TraceSet::fault, Text.CODE_POINTS)
+                .thenComparing(TraceSet::unit, Text.CODE_POINTS));
+        return List.copyOf(sets);
+    }
+}
