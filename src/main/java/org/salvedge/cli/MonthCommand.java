@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.MonthPage;
 import org.salvedge.report.MonthWorkbook;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
@@ -35,7 +36,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: salvedge month 2026-02. It counts what happened up to the month's last day, whenever it was recorded. Without",
-            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder."
+            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder. --html month.html writes a web page; give both for both."
         })
 final class MonthCommand extends Command {
     @Parameters(paramLabel = "YYYY-MM", description = "The month.")
@@ -44,6 +45,13 @@ final class MonthCommand extends Command {
     @Option(names = "--xlsx", paramLabel = "FILE", description = "Where to write the workbook.")
     @Nullable
     Path xlsx;
+
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "Write the review as one web page instead; it needs no script and prints alike.")
+    @Nullable
+    Path html;
 
     @Option(names = "--as-of", paramLabel = "DATE", description = "Only what had been recorded by that day's end.")
     @Nullable
@@ -81,9 +89,18 @@ final class MonthCommand extends Command {
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
-        Path file = xlsx == null ? session.shop().reports().resolve("month-" + asked + ".xlsx") : session.file(xlsx);
-        Reports.write(file, () -> MonthWorkbook.write(review, Reports.paper(session), file));
-        say(session, review, file);
+        say(session, review);
+        if (html != null) {
+            Path page = session.file(html);
+            Reports.write(page, () -> MonthPage.write(review, Reports.paper(session), page));
+            session.say("Written to " + page);
+        }
+        if (html == null || xlsx != null) {
+            Path book =
+                    xlsx == null ? session.shop().reports().resolve("month-" + asked + ".xlsx") : session.file(xlsx);
+            Reports.write(book, () -> MonthWorkbook.write(review, Reports.paper(session), book));
+            session.say("Written to " + book);
+        }
         return Status.DONE;
     }
 
@@ -95,10 +112,9 @@ final class MonthCommand extends Command {
         }
     }
 
-    private static void say(Session session, MonthReview review, Path file) {
+    private static void say(Session session, MonthReview review) {
         session.say(review.month() + ": " + line(review.now()) + " ("
                 + review.before().month() + ": " + line(review.before()) + ")");
-        session.say("Written to " + file);
     }
 
     private static String line(MonthFigures m) {

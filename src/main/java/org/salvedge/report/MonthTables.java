@@ -132,9 +132,10 @@ final class MonthTables {
                 .title("From takings to margin");
         double level = 0;
         List<Step> steps = steps();
-        for (Step step : steps) {
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
             double amount = step.now.amount().doubleValue();
-            boolean total = step == steps.get(0) || step == steps.get(steps.size() - 1);
+            boolean total = i == 0 || i == steps.size() - 1;
             double from = total ? 0 : level;
             double to = total ? amount : level + amount;
             level = to;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.salvedge.yield.MonthReview;
@@ -57,7 +58,7 @@ public final class MonthWorkbook {
         int middle = below + CHART_ROWS;
         int end = middle + CHART_ROWS;
         String currency = paper.currency().getCurrencyCode();
-        Charted months = on.get(MonthSheets.CHART);
+        Charted months = Objects.requireNonNull(on.get(MonthSheets.CHART));
         charts.lines(
                 new Charts.Place(0, below, 2, middle),
                 "Yield by month, with control limits",
@@ -68,7 +69,7 @@ public final class MonthWorkbook {
                         months.run(Figure.CENTRE, 0, "centre"),
                         months.run(Figure.LIMIT_LOW, 0, "lower"),
                         months.run(Figure.LIMIT_HIGH, 0, "upper")));
-        Charted money = on.get(MonthSheets.MONEY);
+        Charted money = Objects.requireNonNull(on.get(MonthSheets.MONEY));
         charts.waterfall(
                 new Charts.Place(2, below, MonthFront.COLUMNS, middle),
                 "From takings to margin (" + currency + ")",
@@ -78,7 +79,7 @@ public final class MonthWorkbook {
                         money.run(Figure.CHART_BASE, 0, "from"),
                         money.run(Figure.CHART_ABOVE, 0, "above"),
                         money.run(Figure.CHART_BELOW, 0, "below")));
-        Charted time = on.get(MonthSheets.TIME);
+        Charted time = Objects.requireNonNull(on.get(MonthSheets.TIME));
         charts.bars(
                 new Charts.Place(0, middle, 2, end),
                 "Minutes per saved set, by fix",
@@ -88,7 +89,7 @@ public final class MonthWorkbook {
                 List.of(
                         time.run(Figure.MINUTES_PER_SAVED, 0, month),
                         time.run(Figure.PER_SAVED_BEFORE, 0, "month before")));
-        Charted bids = on.get(MonthSheets.OUTCOMES);
+        Charted bids = Objects.requireNonNull(on.get(MonthSheets.OUTCOMES));
         charts.bars(
                 new Charts.Place(2, middle, MonthFront.COLUMNS, end),
                 "Lots finished last: cost and outcome (" + currency + ")",

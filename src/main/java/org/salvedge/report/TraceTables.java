@@ -40,7 +40,11 @@ final class TraceTables {
         return link(BY_SUPPLIER, bySupplier, s -> s.supplier().equals(supplier));
     }
 
-    /** To the attempts with a fix on a fault. @param family "" = of all families */
+    /**
+     * To the attempts with a fix on a fault.
+     *
+     * @param family "" = of all families
+     */
     @Nullable
     Linked ofFix(String fault, String fix, String family) {
         return link(

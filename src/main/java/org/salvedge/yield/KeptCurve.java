@@ -91,7 +91,7 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
             sales.days.add((back ? h.comebackDay(sale.comebacks().get(0)) : to) - day);
             sales.back.add(back);
             sales.fix.add(ComebackLine.latestFix(h, set, day));
-            sales.cost.add(cost);
+            sales.cost.add((double) cost);
         }
     }
 

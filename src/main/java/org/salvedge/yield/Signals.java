@@ -145,7 +145,7 @@ public record Signals(List<Point> months, List<Point> lots, List<Point> minutes)
             if (day >= from && day <= to && h.attemptFix(a) != noFix && h.attemptFixMicros(a) > 0) {
                 int at = Arrays.binarySearch(starts, day);
                 int m = at >= 0 ? at : -at - 2;
-                sum[h.attemptFix(a)][m] += Math.log(h.attemptFixMicros(a));
+                sum[h.attemptFix(a)][m] += Math.log((double) h.attemptFixMicros(a));
                 n[h.attemptFix(a)][m]++;
             }
         }

@@ -33,7 +33,7 @@ public record WorkLine(String state, String age, int sets, Money cost, double ex
         Means byFault = new Means(h.faults().size());
         for (int set = 0; set < h.sets(); set++) {
             if (h.arrived(set) && o.gone(set) && o.decided(set) && h.exitDay(o.exit(set)) >= from) {
-                byClaim.add(h.setClaimed(set), o.net(set));
+                byClaim.add(h.setClaimed(set), (double) o.net(set));
                 int d = o.deciding(set);
                 if (d >= 0 && h.attemptFault(d) != unknown) {
                     byFault.add(

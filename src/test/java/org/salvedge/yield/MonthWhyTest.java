@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Objects;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -83,7 +84,7 @@ class MonthWhyTest {
                 .hasSize(review.now().counted().saved());
         assertThat(why.sets().stream()
                         .filter(s -> MONTH.equals(s.gone()))
-                        .mapToLong(s -> s.margin().minor())
+                        .mapToLong(s -> Objects.requireNonNull(s.margin()).minor())
                         .sum())
                 .isEqualTo(review.now().counted().marginTotal().minor());
         assertThat(why.attempts())
