@@ -181,7 +181,8 @@ final class RowReader {
                     table.heading(column),
                     cell.shown(),
                     serials.size() < sets
-                            ? "has " + serials.size() + " serials for " + sets + " sets"
+                            ? "has " + (serials.size() == 1 ? "one serial" : serials.size() + " serials") + " for "
+                                    + sets + " sets"
                             : "has " + serials.size() + " serials for " + (sets == 1 ? "one set" : sets + " sets"),
                     "Ask the seller; sets left over have no serial");
         }

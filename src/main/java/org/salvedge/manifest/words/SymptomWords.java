@@ -6,12 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Takes a remark apart: clauses, and in each the ideas its words stand for. */
 final class SymptomWords {
     /** Clauses end at these; a hyphen only where it stands between spaces. */
     private static final String ENDS = ",;.:/|\n!?()[]*•·+&>";
+
+    /** "Tested: no" is one clause. */
+    private static final Pattern ANSWERED_NO =
+            Pattern.compile(":\\s*(no|not|nein|non|nicht|keine?|ninguno|none)(?=\\s*($|[,;/|\\n]))");
+
+    private static final Pattern HALF = Pattern.compile("(?<![\\p{N}/.])1/2\\s+(?=\\p{L})");
 
     private static final Set<Idea> STATES = EnumSet.of(
             Idea.NOT,
@@ -55,7 +62,9 @@ final class SymptomWords {
     List<Clause> clauses(String folded) {
         List<Clause> clauses = new ArrayList<>();
         List<String> words = new ArrayList<>();
-        for (String part : split(folded)) {
+        String spoken =
+                HALF.matcher(ANSWERED_NO.matcher(folded).replaceAll(" $1")).replaceAll("half ");
+        for (String part : split(spoken)) {
             words.addAll(Folded.words(part));
             if (!words.isEmpty() && !endsOpen(words)) {
                 addClauses(words, clauses);
