@@ -1,6 +1,5 @@
 package org.salvedge.manifest;
 
-import java.util.regex.Pattern;
 import org.salvedge.manifest.grid.Cell;
 import org.salvedge.manifest.words.Field;
 import org.salvedge.manifest.words.Goods;
@@ -16,7 +15,7 @@ final class RowSorter {
         PASSED_OVER
     }
 
-    private static final Pattern CODE = Pattern.compile("(?=.*\\p{L})(?=.*\\d).{3,}");
+    private static final int SHORTEST_CODE = 3;
     private static final int LONG_NOTE = 60;
 
     private final Table table;
@@ -92,9 +91,21 @@ final class RowSorter {
         if (text.isEmpty()) {
             return false;
         }
-        for (String word : text.split("\\s+", -1)) {
-            if (CODE.matcher(word).matches()) {
-                return true;
+        boolean letter = false;
+        boolean digit = false;
+        int from = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            char c = i < text.length() ? text.charAt(i) : ' ';
+            if (Character.isWhitespace(c)) {
+                if (letter && digit && i - from >= SHORTEST_CODE) {
+                    return true;
+                }
+                letter = false;
+                digit = false;
+                from = i + 1;
+            } else {
+                letter |= Character.isLetter(c);
+                digit |= c >= '0' && c <= '9';
             }
         }
         return false;
@@ -164,6 +175,7 @@ final class RowSorter {
         String names = (text(row, Field.MAKER) + " " + text(row, Field.MODEL)).strip();
         boolean wordy = names.indexOf(' ') > 0;
         if (wordy && readers.goods().namesOtherGoods(names)
+                || wordy && !sizeReads(row) && readers.goods().description(names) == Goods.Verdict.OTHER
                 || text(row, Field.MODEL).indexOf(' ') > 0
                         && readers.goods().description(text(row, Field.MODEL)) == Goods.Verdict.OTHER) {
             return true;

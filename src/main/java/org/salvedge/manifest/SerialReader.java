@@ -72,6 +72,9 @@ final class SerialReader {
     }
 
     private static List<String> parts(String text, int sets) {
+        if (text.chars().allMatch(c -> Character.isLetterOrDigit(c) || c == '-' || c == '.')) {
+            return List.of(text);
+        }
         List<String> parts = List.of(PARTS.split(text));
         if (SCIENTIFIC.matcher(text.strip()).matches()) {
             return List.of(text);

@@ -2,7 +2,9 @@ package org.salvedge.manifest;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.grid.Cell;
 import org.salvedge.manifest.words.Folded;
 import org.salvedge.manifest.words.Goods;
+import org.salvedge.manifest.words.Kept;
 import org.salvedge.manifest.words.RowWords;
 import org.salvedge.shop.Quantity;
 
@@ -66,10 +69,14 @@ final class SizeReader {
 
     private final Goods goods;
     private final RowWords rowWords;
+    private final Map<Unit, Kept<Reading<Quantity>>> kept = new EnumMap<>(Unit.class);
 
     SizeReader(Goods goods, RowWords rowWords) {
         this.goods = goods;
         this.rowWords = rowWords;
+        for (Unit unit : Unit.values()) {
+            kept.put(unit, new Kept<>(text -> readAfresh(text, unit)));
+        }
     }
 
     /** The unit that a heading gives; inches where it gives none or both. "in" before another unit is none: "Größe in cm". */
@@ -104,6 +111,11 @@ final class SizeReader {
     }
 
     Reading<Quantity> read(String text, Unit unit) {
+        Kept<Reading<Quantity>> answers = kept.get(unit);
+        return answers == null ? readAfresh(text, unit) : answers.get(text);
+    }
+
+    private Reading<Quantity> readAfresh(String text, Unit unit) {
         if (rowWords.isNone(text)) {
             return Reading.nothing();
         }
