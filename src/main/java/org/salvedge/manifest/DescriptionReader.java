@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.words.ClaimReader;
 import org.salvedge.manifest.words.Folded;
 import org.salvedge.manifest.words.Goods;
+import org.salvedge.manifest.words.Kept;
 
 /**
  * Takes a description apart: the model is the first word that holds a digit and is no size, the maker the words before it, without
@@ -110,6 +111,7 @@ final class DescriptionReader {
     private final Goods goods;
     private final ClaimReader claims;
     private final SizeReader sizes;
+    private final Kept<Description> kept = new Kept<>(this::readAfresh);
 
     DescriptionReader(Goods goods, ClaimReader claims, SizeReader sizes) {
         this.goods = goods;
@@ -125,6 +127,10 @@ final class DescriptionReader {
     }
 
     Description read(String text) {
+        return kept.get(text);
+    }
+
+    private Description readAfresh(String text) {
         SizeReader.@Nullable Found size = sizes.findIn(text);
         boolean sameLength = SizeReader.prepare(text).length() == text.length();
         List<Word> words = words(text, sameLength ? size : null);

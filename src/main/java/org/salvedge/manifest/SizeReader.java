@@ -56,6 +56,8 @@ final class SizeReader {
             Pattern.compile("(\\d{2,3}(?:[.,]\\d{1,2})?)[\\s-]+(\\p{L}[\\p{L}\\p{N}\\s/+.-]*)");
     private static final Pattern RANGE_BEFORE =
             Pattern.compile("(^|[^\\p{L}\\p{N}.-])\\d{1,3}\\s*(\"|''|inch|zoll|cm|mm)?\\s*(-|x|\\*|to|bis|a|by)\\s*$");
+    private static final Pattern MORE_AFTER =
+            Pattern.compile("\\s*(x|\\*)\\s*\\d|\\s*(-|to|bis)\\s*\\d+\\s*(\"|''|inch|zoll|cm|in\\b)");
     private static final Pattern AROUND =
             Pattern.compile("^['(\\s]*((size|diag|diagonal|diagonale|groesse|grosse|taille|tamano|approx|ca"
                     + "|about|circa|env|aprox|led|lcd|tv|oled)[.:\\s]+)*|[.)'\\s]+$");
@@ -195,14 +197,18 @@ final class SizeReader {
 
     /** Whether the number is the end of a range, of a word, or one of several measures. */
     private static boolean isPartOfMore(String text, int from, int to) {
-        String before = text.substring(0, from);
-        String after = text.substring(to);
-        if (before.matches("(?s).*[\\p{L}\\p{N}]") || before.matches("(?s).*[\\d][.,]")) {
+        char last = from > 0 ? text.charAt(from - 1) : ' ';
+        if (Character.isLetterOrDigit(last)
+                || (last == '.' || last == ',') && from > 1 && Character.isDigit(text.charAt(from - 2))) {
             return true;
         }
-        return RANGE_BEFORE.matcher(before).find()
-                || after.matches("(?s)\\s*(x|\\*)\\s*\\d.*")
-                || after.matches("(?s)\\s*(-|to|bis)\\s*\\d+\\s*(\"|''|inch|zoll|cm|in\\b).*");
+        int before = from;
+        while (before > 0 && Character.isWhitespace(text.charAt(before - 1))) {
+            before--;
+        }
+        boolean mayEndRange = before > 0 && "-x*osay".indexOf(text.charAt(before - 1)) >= 0;
+        return mayEndRange && RANGE_BEFORE.matcher(text.substring(0, from)).find()
+                || MORE_AFTER.matcher(text).region(to, text.length()).lookingAt();
     }
 
     private static BigDecimal number(Matcher m) {
