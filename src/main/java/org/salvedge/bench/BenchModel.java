@@ -136,7 +136,7 @@ public final class BenchModel {
                 gain,
                 minutes,
                 rate(cases),
-                stopAt(set, cases, minute),
+                stopAt(set, cases, minute, gain > 0),
                 stops);
     }
 
@@ -167,8 +167,11 @@ public final class BenchModel {
         return value;
     }
 
-    /** While the fault is not known, all of them are tried at: the stop of their mixture. */
-    private int stopAt(OnBench set, List<Case> cases, double minute) {
+    /**
+     * While the fault is not known, all of them are tried at: the stop of their mixture; of a set that is worth a turn only for
+     * what may be found, twice the time that finding usually takes.
+     */
+    private int stopAt(OnBench set, List<Case> cases, double minute, boolean worthATurn) {
         double[] minutes = TrySpan.minutes();
         double[] success = new double[minutes.length];
         double[] over = new double[minutes.length];
@@ -186,6 +189,9 @@ public final class BenchModel {
         }
         StopRule.Stop stop = StopRule.of(minutes, success, over)
                 .best(Math.max(0, cases.get(0).saving()), minute);
-        return stop.gain() > parts ? (int) Math.round(set.spent() + looks + stop.minute()) : 0;
+        if (stop.gain() > parts) {
+            return (int) Math.round(set.spent() + looks + stop.minute());
+        }
+        return worthATurn ? (int) Math.ceil(set.spent() + 2 * looks) : 0;
     }
 }

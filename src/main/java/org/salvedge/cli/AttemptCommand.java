@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.OpenBench;
+import org.salvedge.bench.ReleaseChecks;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.shop.Attempt;
@@ -137,6 +138,23 @@ final class AttemptCommand extends Recording {
     @Option(names = "--serial", paramLabel = "TEXT", description = "Serial number.")
     @Nullable
     String serial;
+
+    /** Release checks are asked for at the retest where somebody can be asked; what is left open is asked again at the sale. */
+    @Override
+    void prepare(Session session, Ledger ledger) {
+        if (!Boolean.TRUE.equals(passed) || !session.terminal().asks()) {
+            return;
+        }
+        UnitId of = UnitPick.unit(ledger, unit);
+        for (ReleaseChecks.Check check : BenchRelease.open(ledger.entriesOf(of))) {
+            boolean tested = check == ReleaseChecks.Check.SAFETY_TESTED;
+            if (!(tested ? safetyTested : ownerDataReset)) {
+                boolean done = new ReleaseQuestions(session.terminal(), of).done(check);
+                safetyTested |= tested && done;
+                ownerDataReset |= !tested && done;
+            }
+        }
+    }
 
     @Override
     List<Put> record(Session session, Ledger ledger) {

@@ -13,6 +13,7 @@ import org.salvedge.bench.OpenBench;
 import org.salvedge.bench.PartsAtHand;
 import org.salvedge.bench.RecipeBook;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.Part;
 import org.salvedge.shop.PartKind;
@@ -70,7 +71,7 @@ final class QueueNotes {
                 java.util.Objects.requireNonNull(plan.open(place.candidate().unit()));
         TvSet set = set(place.candidate().unit());
         Fix fix = plan.fix(open);
-        String first = fix == null ? "diagnose" : fix.equals(Fix.NONE) ? "test" : fix.code();
+        String first = fix == null ? "diagnose" : fix.equals(Fix.NONE) ? look(open) : fix.code();
         String part = part(fix, open.what().family());
         Optional<RecipeBook.Rated> recipe = recipe(set, fix);
         if (open.retest()) {
@@ -82,6 +83,11 @@ final class QueueNotes {
         List<String> why = why(order, i, open, recipe.isPresent(), part);
         return new Note(
                 name(set, open), first, part, set == null ? null : set.place(), String.join("; ", why), why.get(0));
+    }
+
+    private String look(OpenBench open) {
+        boolean glass = plan.prospect(open.what()).likely().equals(Fault.PANEL_BROKEN.code());
+        return glass ? "look at the glass" : "test";
     }
 
     private static String name(@Nullable TvSet set, OpenBench open) {
@@ -116,10 +122,18 @@ final class QueueNotes {
                 .max(java.util.Comparator.comparingDouble(RecipeBook.Rated::share));
     }
 
+    private static boolean alike(Place a, Place b) {
+        return a.candidate().family().equals(b.candidate().family())
+                && a.candidate()
+                        .prospect()
+                        .likely()
+                        .equals(b.candidate().prospect().likely());
+    }
+
     private static List<String> why(List<Place> order, int i, OpenBench open, boolean recipe, @Nullable String part) {
         Place place = order.get(i);
         List<String> why = new ArrayList<>();
-        if (place.sameSetUp()) {
+        if (place.sameSetUp() && i > 0 && alike(place, order.get(i - 1))) {
             why.add("same set-up as #" + i);
         }
         if (recipe) {

@@ -1,6 +1,7 @@
 package org.salvedge.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,14 @@ final class Receipt {
                 + sets.get(sets.size() - 1).unit() + "; landed cost " + cost + " " + cost.currency()
                 + (missing == sets.size() ? ", the lot's loss: no set arrived" : ", " + each(sets)));
         session.say("The list is kept as " + shown(session, received.kept()));
+        if (!received.sheets().isEmpty()) {
+            session.say("Labels and bench sheet: "
+                    + String.join(
+                            ", ",
+                            received.sheets().stream()
+                                    .map(p -> shown(session, p))
+                                    .toList()));
+        }
         Problems.tell(session, received.manifest().problems());
         if (!received.manifest().problems().isEmpty()) {
             session.remark(Wording.count(received.manifest().problems().size(), "problem") + " in the list, see above");
@@ -97,7 +106,10 @@ final class Receipt {
                 "units",
                 received.sets().stream().map(TvSet::unit).map(UnitId::value).toList());
         json.put("problems", Problems.json(received.manifest().problems()));
-        json.put("files", List.of(shown(session, received.kept())));
+        List<String> files = new ArrayList<>();
+        files.add(shown(session, received.kept()));
+        received.sheets().forEach(p -> files.add(shown(session, p)));
+        json.put("files", files);
         return json;
     }
 }

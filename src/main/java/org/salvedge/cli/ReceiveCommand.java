@@ -10,6 +10,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.ledger.LedgerFailure;
 import org.salvedge.manifest.ListedSet;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.shop.Basis;
@@ -164,14 +165,33 @@ final class ReceiveCommand extends Command {
                     kept.drop();
                 }
             }
-            received = new Received(noted, ledger.setsOf(noted.lot()), manifest, kept.place());
+            received = new Received(noted, ledger.setsOf(noted.lot()), manifest, kept.place(), new ArrayList<>());
         }
+        boolean sheets = sheets(session, received);
         Receipt.print(session, received, format);
-        return received.manifest().problems().isEmpty() ? Status.DONE : Status.PROBLEMS;
+        return sheets && received.manifest().problems().isEmpty() ? Status.DONE : Status.PROBLEMS;
     }
 
-    /** What was booked. */
-    record Received(Lot lot, List<TvSet> sets, Manifest manifest, Path kept) {}
+    /** What was booked, and the files written for it. */
+    record Received(Lot lot, List<TvSet> sets, Manifest manifest, Path kept, List<Path> sheets) {}
+
+    /** Labels and a bench sheet; the lot is booked whether or not they can be written. */
+    private static boolean sheets(Session session, Received received) {
+        if (received.sets().stream().noneMatch(TvSet::arrived)) {
+            return true;
+        }
+        SheetFiles files = new SheetFiles(session);
+        List<String> lot = List.of(received.lot().lot().value());
+        try {
+            received.sheets().add(files.labels(lot, null));
+            received.sheets().add(files.bench(lot, 0, null));
+            return true;
+        } catch (LedgerFailure e) {
+            session.remark(
+                    "the lot is booked, but " + e.getMessage() + "; then: salvedge sheet " + lot.get(0) + " --labels");
+            return false;
+        }
+    }
 
     private Lot terms(Session session) {
         Currency book = session.shop().settings().currency();

@@ -25,6 +25,12 @@ record ReleaseQuestions(Terminal terminal, UnitId unit) {
         return still;
     }
 
+    /** Asks for one; no answer is a no. */
+    boolean done(Check check) {
+        @Nullable String answer = terminal.answer(question(check) + " [y/n] ");
+        return answer != null && answer.strip().toLowerCase(Locale.ROOT).startsWith("y");
+    }
+
     /** Asks why it is sold all the same; an empty answer ends the sale. */
     String reason(List<Check> still) {
         @Nullable String reason = terminal.answer("Sell it all the same? Give the reason, or nothing to leave it: ");

@@ -140,7 +140,7 @@ final class Selling {
         if (a.assumed()) {
             words.append(String.format(
                     Locale.ROOT,
-                    ", at %.2f of the first offer (assumed). If it has not sold after %d days (assumed), lower it to %.0f.",
+                    ", at %.2f of the first offer (assumed). If it still stands after %d days (assumed), lower it to %.0f.",
                     a.concession(),
                     a.lowerAfter(),
                     a.lowerTo()));
@@ -149,7 +149,7 @@ final class Selling {
             words.append(a.days() == null ? "" : String.format(Locale.ROOT, "Half sell within %.0f days; ", a.days()));
             words.append(String.format(
                     Locale.ROOT,
-                    "if it has not sold after %d, lower it to %.0f (%s).",
+                    "if it still stands after %d, lower it to %.0f (%s).",
                     a.lowerAfter(),
                     a.lowerTo(),
                     Wording.count(a.offers(), "set") + " on offer so far"));

@@ -23,6 +23,9 @@ import org.salvedge.shop.UnitId;
 
 /** Bench sheets and label sheets of sets on record. A file that is there is never written over: it may be filled in. */
 final class SheetFiles {
+    /** The order of a whole bench is worked out for shops of up to so many turns where only some sets are asked for. */
+    private static final int QUICKLY_READ = 50_000;
+
     private final Session session;
 
     SheetFiles(Session session) {
@@ -33,18 +36,26 @@ final class SheetFiles {
     Path bench(List<String> names, double hours, @Nullable Path out) {
         List<BenchSheet.Row> rows = new ArrayList<>();
         try (Ledger ledger = session.shop().read()) {
-            BenchPlan plan = BenchPlan.of(session, ledger, null, hours);
-            List<UnitId> units = names.isEmpty() ? onBench(plan, hours) : named(ledger, names);
+            boolean whole = names.isEmpty();
+            BenchPlan plan =
+                    whole || ledger.nextAttempt() <= QUICKLY_READ ? BenchPlan.of(session, ledger, null, hours) : null;
+            List<UnitId> units = whole && plan != null ? onBench(plan, hours) : named(ledger, names);
             for (UnitId unit : units) {
-                OpenBench open = plan.open(unit.value());
-                Integer stop = open == null ? null : plan.prospect(open.what()).stopAt();
+                OpenBench open = plan == null ? null : plan.open(unit.value());
+                Integer stop = plan == null || open == null
+                        ? null
+                        : plan.prospect(open.what()).stopAt();
                 rows.add(row(ledger, unit, stop));
             }
         }
         if (rows.isEmpty()) {
             throw new Refused("no set is on the bench; a sheet is for sets that are");
         }
-        return write(rows, free(out, "bench-" + session.today()));
+        return write(rows, free(out, "bench-" + named(names)));
+    }
+
+    private String named(List<String> names) {
+        return names.size() == 1 ? KeptFile.safe(names.get(0)) : session.today().toString();
     }
 
     private Path write(List<BenchSheet.Row> rows, Path to) {
@@ -128,7 +139,7 @@ final class SheetFiles {
         if (labels.isEmpty()) {
             throw new Refused("no set to label: name a lot or sets that arrived");
         }
-        Path to = free(out, "labels-" + (names.size() == 1 ? KeptFile.safe(names.get(0)) : session.today()));
+        Path to = free(out, "labels-" + named(names));
         Reports.write(
                 to, () -> LabelSheet.write(to, labels, session.shop().settings().pageSize()));
         return to;

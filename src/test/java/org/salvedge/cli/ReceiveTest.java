@@ -50,6 +50,7 @@ class ReceiveTest {
                         Lot L0042 from Northquay: 5 sets, 5 arrived
                         Labels L0042-001 to L0042-005; landed cost 142.50 EUR, 28.50 a set
                         The list is kept as lots/harbour-0312.csv
+                        Labels and bench sheet: reports/labels-L0042.xlsx, reports/bench-L0042.xlsx
                         """);
         assertThat(status).isZero();
         assertThat(shop.folder().resolve("lots/harbour-0312.csv")).hasContent(LIST);

@@ -35,6 +35,14 @@ class ReleaseTest {
     }
 
     @Test
+    void atTheRetestTheyAreAskedForWhereSomebodyCanBeAsked() {
+        shop.answering("y", "n")
+                .run("attempt", "002", "--fault", "backlight", "--fix", "led_strips", "--passed", "yes");
+        assertThat(shop.questions()).hasSize(2);
+        assertThat(shop.out()).contains("safety tested").doesNotContain("owner data reset");
+    }
+
+    @Test
     void whatIsOnRecordIsNotAskedAgain() {
         shop.run("attempt", "001", "--fault", "row_drive", "--fix", "none", "--safety-tested", "--owner-data-reset");
         assertThat(shop.run("sell", "001", "--gross", "120", "--disclosed"))

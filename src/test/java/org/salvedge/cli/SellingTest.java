@@ -106,7 +106,7 @@ class SellingTest {
         String out = shop.out().replaceAll("\\s+", " ");
         assertThat(out)
                 .contains("at 0.90 of the first offer")
-                .contains("Half sell within 5 days; if it has not sold after 8")
+                .contains("Half sell within 5 days; if it still stands after 8")
                 .contains("On offer at 200.00, for 12 days: lower it now.");
         double ask = Double.parseDouble(out.replaceAll(".*Ask ([0-9]+):.*", "$1"));
         assertThat(ask).isBetween(180.0, 215.0);

@@ -159,5 +159,10 @@ class SheetTest {
         assertThat(shop.run("sheet", "003", "--out", "one.xlsx")).isZero();
         assertThat(org.salvedge.report.BenchSheetReader.read(folder.resolve("one.xlsx")))
                 .hasSize(1);
+        assertThat(shop.run("sheet", "--hours", "1", "--out", "hour.xlsx"))
+                .as(shop.err())
+                .isZero();
+        assertThat(org.salvedge.report.BenchSheetReader.read(folder.resolve("hour.xlsx")))
+                .hasSizeBetween(1, 2);
     }
 }
