@@ -142,7 +142,7 @@ final class ColumnProfile {
             case MAKER -> share(numbers) > 0.5 ? 0.2 : share(wordy) >= 0.6 ? 1.05 : 0.6;
             case MODEL -> model();
             case DESCRIPTION -> description();
-            case INCHES -> share(sizes) >= 0.5 ? 1.05 : share(dates) > 0.5 ? 0.9 : 0.35;
+            case INCHES -> share(sizes) >= 0.5 ? 1.05 : share(dates) > 0.5 ? 0.9 : 0.4;
             case SERIAL -> isCounter() || share(wordy) > 0.8 && distinct.size() < 0.5 * filled ? 0.25 : 1.02;
             case QUANTITY -> isCounter() && filled > FEW ? 0.3 : share(counts) >= 0.5 ? 1.05 : 0.25;
             case CLAIM -> claim();

@@ -36,7 +36,11 @@ import org.salvedge.shop.Problem;
 public final class MarkedCopy {
     private static final int ROWS_IN_MEMORY = 200;
     private static final int LONGEST_TEXT = 32_000;
-    private static final int NOTE_WIDTH = 80 * 256;
+    private static final int LOOKED_AT = 1_000;
+    private static final int UNITS_A_CHARACTER = 256;
+    private static final int NARROWEST = 6;
+    private static final int WIDEST = 40;
+    private static final int NOTE_CHARACTERS = 80;
     private static final int LAST_ROW = 1_048_576;
     private static final byte[] SHADE = {(byte) 0xff, (byte) 0xec, (byte) 0xb3};
     private static final Pattern PLAIN_NUMBER = Pattern.compile("-?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,10})?");
@@ -90,7 +94,7 @@ public final class MarkedCopy {
     }
 
     private void copy(Sheet from, ProblemPlaces.OnSheet problems, SXSSFSheet into) {
-        into.setColumnWidth(from.width(), NOTE_WIDTH);
+        setUp(from, problems, into);
         boolean told = false;
         for (int i = 0; i < from.size() && from.number(i) <= LAST_ROW; i++) {
             int number = from.number(i);
@@ -115,6 +119,27 @@ public final class MarkedCopy {
                 words.setCellStyle(note);
             }
         }
+    }
+
+    private static void setUp(Sheet from, ProblemPlaces.OnSheet problems, SXSSFSheet into) {
+        int[] widths = new int[from.width()];
+        for (int i = 0; i < Math.min(LOOKED_AT, from.size()); i++) {
+            Cell[] cells = from.row(i);
+            for (int c = 0; c < cells.length; c++) {
+                boolean own = cells[c].origin() == Cell.Origin.OWN;
+                widths[c] = Math.max(widths[c], own ? cells[c].shown().length() : 0);
+            }
+        }
+        for (int c = 0; c < widths.length; c++) {
+            into.setColumnWidth(c, Math.max(NARROWEST, Math.min(WIDEST, widths[c] + 2)) * UNITS_A_CHARACTER);
+        }
+        if (problems.any()) {
+            into.setColumnWidth(from.width(), NOTE_CHARACTERS * UNITS_A_CHARACTER);
+        }
+        into.getPrintSetup().setLandscape(true);
+        into.setFitToPage(true);
+        into.getPrintSetup().setFitWidth((short) 1);
+        into.getPrintSetup().setFitHeight((short) 0);
     }
 
     private void put(org.apache.poi.ss.usermodel.Cell into, Cell cell, boolean bad) {

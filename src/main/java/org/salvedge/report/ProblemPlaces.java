@@ -29,45 +29,56 @@ final class ProblemPlaces {
     }
 
     /** By name; tables without names by the text found in the row. */
-    private static int sheetOf(Problem p, List<Sheet> sheets) {
+    private int sheetOf(Problem p, List<Sheet> from) {
         int first = -1;
-        for (int i = 0; i < sheets.size(); i++) {
-            Sheet sheet = sheets.get(i);
+        for (int i = 0; i < from.size(); i++) {
+            Sheet sheet = from.get(i);
             if (!sheet.isVisible() || p.sheet() != null && !p.sheet().equals(sheet.name())) {
                 continue;
             }
             first = first < 0 ? i : first;
-            if (p.sheet() != null || p.row() == 0 || holds(sheet, p)) {
+            if (p.sheet() != null || p.row() == 0 || sheets.get(i).holds(p, sheet)) {
                 return i;
             }
         }
         return Math.max(0, first);
     }
 
-    private static boolean holds(Sheet sheet, Problem p) {
-        for (int i = 0; i < sheet.size() && sheet.number(i) <= p.row(); i++) {
-            if (sheet.number(i) == p.row()) {
-                for (Cell cell : sheet.row(i)) {
-                    if (p.found() == null || cell.shown().equals(p.found())) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
     /** The problems of one sheet. */
     final class OnSheet {
         private final String name;
         private final Map<Integer, List<Problem>> byRow = new HashMap<>();
+        private final Map<Integer, Integer> indexOfRow = new HashMap<>();
 
         private OnSheet(String name) {
             this.name = name;
         }
 
+        /** Whether the row of a problem holds the text found. */
+        private boolean holds(Problem p, Sheet sheet) {
+            if (indexOfRow.isEmpty()) {
+                for (int i = 0; i < sheet.size(); i++) {
+                    indexOfRow.put(sheet.number(i), i);
+                }
+            }
+            Integer at = indexOfRow.get(p.row());
+            if (at == null) {
+                return false;
+            }
+            for (Cell cell : sheet.row(at)) {
+                if (p.found() == null || cell.shown().equals(p.found())) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
         private void add(Problem p) {
             byRow.computeIfAbsent(p.row(), k -> new ArrayList<>()).add(p);
+        }
+
+        boolean any() {
+            return !byRow.isEmpty();
         }
 
         List<Problem> at(int row) {

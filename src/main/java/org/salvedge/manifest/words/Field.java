@@ -41,11 +41,14 @@ public enum Field {
         return this == CLAIM || this == NONE;
     }
 
-    /** The name under which {@code shop.toml} and the printed columns know it. */
+    /** The name under which {@code shop.toml} knows it. */
     public String key() {
         return switch (this) {
             case CLAIM -> "claimed";
-            case ASK, ASK_UNIT, ASK_LINE, RETAIL, RETAIL_UNIT, RETAIL_LINE -> "asking";
+            case ASK -> "asking";
+            case ASK_UNIT -> "asking_unit";
+            case ASK_LINE -> "asking_line";
+            case RETAIL, RETAIL_UNIT, RETAIL_LINE -> "retail";
             default -> name().toLowerCase(Locale.ROOT);
         };
     }
