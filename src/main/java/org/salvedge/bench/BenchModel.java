@@ -21,7 +21,6 @@ import org.salvedge.stats.StopRule;
 public final class BenchModel {
     private static final int STEPS = 40;
     private static final double MOST_A_MINUTE = 1e4;
-    private static final double LEAST_CHANCE = 0.02;
     private static final double MINUTES_AN_HOUR = 60;
 
     private final BenchKnowledge known;
@@ -122,11 +121,9 @@ public final class BenchModel {
             minutes += c.chance() * spent;
             gain += c.chance() * ((tries ? stop.chance() * c.saving() - c.parts() : 0) - labour * spent);
             saved += c.chance() * (tries ? stop.chance() : 0);
-            if (c.chance() >= LEAST_CHANCE) {
-                stops.put(
-                        known.faults().get(c.fault()),
-                        tries ? (int) Math.round(set.spent() + c.look() + stop.minute()) : 0);
-            }
+            stops.put(
+                    known.faults().get(c.fault()),
+                    tries ? (int) Math.round(set.spent() + c.look() + stop.minute()) : 0);
         }
         Case likely = cases.get(0);
         return new Prospect(

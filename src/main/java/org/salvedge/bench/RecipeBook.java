@@ -93,6 +93,16 @@ public final class RecipeBook {
         return recipes.stream().mapToInt(r -> r.good() == null ? 0 : r.good()).sum();
     }
 
+    /** The one of a ribbon's recipes that is likeliest to be good again; null where none was good. */
+    public static @Nullable Recipe best(List<Recipe> recipes) {
+        return rated(recipes).stream()
+                .filter(r -> r.recipe().good() != null && r.recipe().good() > 0)
+                .max(Comparator.comparingDouble(Rated::share)
+                        .thenComparing(r -> r.recipe().contacts(), Comparator.reverseOrder()))
+                .map(Rated::recipe)
+                .orElse(null);
+    }
+
     /** Recipes by panel and side, the likeliest to be good first. */
     public static List<Rated> rated(List<Recipe> recipes) {
         Map<String, Integer> panels = new LinkedHashMap<>();

@@ -99,7 +99,8 @@ final class MaskPlanCommand extends Command {
             String panel,
             double[] prior,
             String words,
-            @Nullable String distance) {}
+            @Nullable String distance,
+            @Nullable Recipe known) {}
 
     @Override
     int run(Session session) {
@@ -169,19 +170,21 @@ final class MaskPlanCommand extends Command {
         }
         if (prior != null) {
             String typed = prior;
-            return new Basis(of, typed("--prior", () -> MaskText.prior(typed, contacts)), "as given", distance);
+            return new Basis(of, typed("--prior", () -> MaskText.prior(typed, contacts)), "as given", distance, null);
         }
         double[] usual = MaskPrior.independent(contacts, MaskPrior.USUAL);
         List<Recipe> known = RecipeBook.ofRibbon(recipes, of, side, names);
         int good = RecipeBook.goodUses(known);
         return good == 0
-                ? new Basis(of, usual, "0.3 a contact (assumed: no recipe of this panel with a good use)", distance)
+                ? new Basis(
+                        of, usual, "0.3 a contact (assumed: no recipe of this panel with a good use)", distance, null)
                 : new Basis(
                         of,
                         MaskPrior.fromRecipes(usual, known),
                         Wording.count(known.size(), "recipe") + " of this panel, " + good
                                 + " good uses, beside 0.3 a contact",
-                        distance);
+                        distance,
+                        RecipeBook.best(known));
     }
 
     private Map<String, @Nullable Object> json(Basis basis, List<MaskTrial> trials, MaskPlan.Answer answer) {
@@ -212,6 +215,15 @@ final class MaskPlanCommand extends Command {
             int rest = (1 << contacts) - 1 & ~next;
             session.say("Mask " + contacts(next, names)
                     + (rest == 0 ? "." : ", leave " + contacts(rest, names) + " open."));
+            Recipe known = basis.known();
+            if (known != null && trials.isEmpty()) {
+                Wording.say(
+                        session,
+                        "Or first the recipe: mask " + known.contacts() + " (good "
+                                + (known.good() == null ? 0 : known.good()) + " of " + known.used()
+                                + "). If its picture is acceptable, it may stay: further trials only free contacts that"
+                                + " are masked needlessly.");
+            }
             session.say(String.format(
                     Locale.ROOT, "About %.1f trials to come, this one included.", answer.expectedTrials()));
             String before = tried.isBlank() ? "" : tried.strip() + ";";

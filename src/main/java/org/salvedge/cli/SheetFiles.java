@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue;
 import org.salvedge.bench.OpenBench;
+import org.salvedge.bench.Prospect;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.BenchSheet;
@@ -42,10 +44,8 @@ final class SheetFiles {
             List<UnitId> units = whole && plan != null ? onBench(plan, hours) : named(ledger, names);
             for (UnitId unit : units) {
                 OpenBench open = plan == null ? null : plan.open(unit.value());
-                Integer stop = plan == null || open == null
-                        ? null
-                        : plan.prospect(open.what()).stopAt();
-                rows.add(row(ledger, unit, stop));
+                Prospect ahead = plan == null || open == null ? null : plan.prospect(open.what());
+                rows.add(row(ledger, unit, ahead));
             }
         }
         if (rows.isEmpty()) {
@@ -76,7 +76,7 @@ final class SheetFiles {
         return to;
     }
 
-    private static BenchSheet.Row row(Ledger ledger, UnitId unit, @Nullable Integer stop) {
+    private static BenchSheet.Row row(Ledger ledger, UnitId unit, @Nullable Prospect ahead) {
         List<Entry> entries = ledger.entriesOf(unit);
         TvSet set = UnitPick.set(UnitPick.entry(ledger, unit));
         String size = set.inches() == null ? "" : ", " + set.inches() + " in";
@@ -84,11 +84,19 @@ final class SheetFiles {
                 unit.value(),
                 set.maker() + " " + set.model() + size,
                 set.claimed().code(),
-                SetNotes.known(set, entries),
-                stop,
+                known(SetNotes.known(set, entries), ahead),
+                ahead == null ? null : ahead.stopAt(),
                 entries.stream().mapToLong(Entry::number).max().orElse(0),
                 set.place(),
                 set.waitingFor());
+    }
+
+    private static String known(String known, @Nullable Prospect ahead) {
+        if (ahead == null || ahead.chance() == 1) {
+            return known;
+        }
+        String likely = String.format(Locale.ROOT, "%.2f %s", ahead.chance(), ahead.likely());
+        return known.isEmpty() ? likely : known + "; " + likely;
     }
 
     /** Sets on the bench in the order of the queue; without hours to fill, then those that wait or are not worth a turn. */

@@ -77,7 +77,7 @@ final class ShowCommand extends Command {
         if (ledger.lot(label).isPresent()) {
             Lot lot = view.lot(label).orElseThrow(() -> new Refused("lot " + label + " was not on record on " + asOf));
             List<SetAccount> made = accounts.of(lot, ledger.unitsOf(label));
-            print(session, view.entriesOf(label), made, () -> accounts.say(lot, made));
+            print(session, view.entriesOf(label), made, Map.of(), () -> accounts.say(lot, made));
             return;
         }
         UnitId unit = UnitPick.unit(ledger, typed);
@@ -90,21 +90,33 @@ final class ShowCommand extends Command {
                             : " was not on record on " + asOf));
         }
         List<SetAccount> made = accounts.of(lot.get(), List.of(unit));
-        print(session, entries, made, () -> {
+        boolean forSale = made.get(0).standing() == SetAccount.Standing.PASSED && asOf == null;
+        Map<String, @Nullable Object> selling = forSale && format == Format.JSON
+                ? Map.of(
+                        "selling", new Selling(session, ledger).json(made.get(0).set(), entries))
+                : Map.of();
+        print(session, entries, made, selling, () -> {
             accounts.say(made.get(0));
             String distance = Distance.words(made.get(0).set());
             if (distance != null && !made.get(0).standing().isFinal()) {
                 session.say(distance);
             }
-            if (made.get(0).standing() == SetAccount.Standing.PASSED && asOf == null) {
+            if (forSale) {
                 new Selling(session, ledger).say(made.get(0).set(), entries);
             }
         });
     }
 
-    private void print(Session session, List<Entry> entries, List<SetAccount> made, Runnable sayAccounts) {
+    private void print(
+            Session session,
+            List<Entry> entries,
+            List<SetAccount> made,
+            Map<String, @Nullable Object> more,
+            Runnable sayAccounts) {
         if (format == Format.JSON) {
-            session.json(json(session, entries, made));
+            Map<String, @Nullable Object> json = json(session, entries, made);
+            json.putAll(more);
+            session.json(json);
             return;
         }
         entries.forEach(e -> session.say(line(e)));

@@ -41,7 +41,7 @@ final class QueueStudy {
     }
 
     /** What six months brought: over stripping all at once, and of the sets taken in hand. */
-    record Outcome(double gain, double margin, double hours, int taken, int saved) {}
+    record Outcome(double gain, double promised, double margin, double hours, int taken, int saved) {}
 
     private final QueueWorld world;
     private final List<QueueWorld.Set> past;
@@ -96,6 +96,7 @@ final class QueueStudy {
         int next = 0;
         double free = 0;
         double gain = 0;
+        double promised = 0;
         double margin = 0;
         double hours = 0;
         int taken = 0;
@@ -114,6 +115,7 @@ final class QueueStudy {
                     free = Math.min(free, 0);
                     break;
                 }
+                promised += bench.promised(w);
                 double[] t = bench.turn(w);
                 free -= t[1];
                 hours += t[1] / 60;
@@ -125,7 +127,7 @@ final class QueueStudy {
                 saved += (int) t[2];
             }
         }
-        return new Outcome(gain, margin, hours, taken, saved);
+        return new Outcome(gain, promised, margin, hours, taken, saved);
     }
 
     /** A set that waits. */
@@ -222,6 +224,11 @@ final class QueueStudy {
             return best;
         }
 
+        /** The gain that was expected when the set was taken. */
+        double promised(Waiting w) {
+            return model == null ? 0 : prospect(w).gain();
+        }
+
         double[] turn(Waiting w) {
             if (way == Way.FCFS || way == Way.SEPT || way == Way.ORDER) {
                 return habit(w.set, w.patience);
@@ -245,12 +252,17 @@ final class QueueStudy {
         Way[] ways = Way.values();
         double[][] gain = new double[ways.length][shops];
         double[][] margin = new double[ways.length][shops];
+        double[] kept = new double[2];
         double[][] taken = new double[ways.length][shops];
         double[][] saved = new double[ways.length][shops];
         for (int s = 0; s < shops; s++) {
             QueueStudy study = new QueueStudy(seed + s);
             for (Way way : ways) {
                 Outcome o = study.run(way);
+                if (way == Way.OURS) {
+                    kept[0] += o.gain();
+                    kept[1] += o.promised();
+                }
                 gain[way.ordinal()][s] = o.gain() / o.hours();
                 margin[way.ordinal()][s] = o.margin() / o.hours();
                 taken[way.ordinal()][s] = o.taken();
@@ -276,7 +288,11 @@ final class QueueStudy {
                     mean(taken[w]),
                     mean(saved[w])));
         }
-        return out.toString();
+        return out.append(String.format(
+                        Locale.ROOT,
+                        "%nGain brought over gain expected, our order and stops: %.2f%n",
+                        kept[0] / kept[1]))
+                .toString();
     }
 
     /** Ratio of the sums, with the standard error over the shops. */

@@ -126,6 +126,8 @@ class MaskTest {
         assertThat(recipe.get("share").asDouble()).isBetween(.5, .99);
         shop.run("mask", "plan", "--panel", "P55", "--contacts", "4", "--side", "left", "--format", "json");
         assertThat(likely(shop)).containsExactly(2, 4);
+        shop.run("mask", "plan", "--panel", "P55", "--contacts", "4", "--side", "left");
+        assertThat(shop.out()).contains("Or first the recipe: mask 2 4 (good 5 of 5)");
         shop.run(
                 "mask",
                 "plan",

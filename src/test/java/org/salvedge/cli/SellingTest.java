@@ -57,7 +57,7 @@ class SellingTest {
     }
 
     @Test
-    void theAskingPriceRestsOnTheShopsOwnSalesAndOffers() {
+    void theAskingPriceRestsOnTheShopsOwnSalesAndOffers() throws Exception {
         TestShop shop = TestShop.withLot(folder);
         List<Fact> facts = new ArrayList<>();
         facts.add(TestShop.lot("L0050", "500.00"));
@@ -110,6 +110,15 @@ class SellingTest {
                 .contains("On offer at 200.00, for 12 days: lower it now.");
         double ask = Double.parseDouble(out.replaceAll(".*Ask ([0-9]+):.*", "$1"));
         assertThat(ask).isBetween(180.0, 215.0);
+        shop.run("show", label(sets - 1), "--format", "json");
+        var selling = new com.fasterxml.jackson.databind.ObjectMapper()
+                .readTree(shop.out())
+                .get("selling");
+        assertThat(selling.get("days_to_sale").asDouble()).isEqualTo(5);
+        assertThat(selling.get("lower_after").asInt()).isEqualTo(8);
+        assertThat(selling.get("ask").asDouble())
+                .isGreaterThan(selling.get("lower_to").asDouble());
+        assertThat(selling.get("assumed").asBoolean()).isFalse();
     }
 
     private static String label(int i) {
