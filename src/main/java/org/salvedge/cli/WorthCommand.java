@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.report.BidWorkbook;
 import org.salvedge.report.ChoiceReport;
+import org.salvedge.report.LookReport;
+import org.salvedge.report.Screen;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
 import org.salvedge.shop.Refused;
@@ -16,6 +19,7 @@ import org.salvedge.shop.Settings;
 import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.Candidate;
 import org.salvedge.worth.Choice;
+import org.salvedge.worth.Looking;
 import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Question;
 import org.salvedge.worth.ShopModel;
@@ -67,6 +71,20 @@ final class WorthCommand extends Command {
     @Option(names = "--hours", paramLabel = "H", description = "Choose lots whose bench hours are at most this.")
     @Nullable
     BigDecimal hours;
+
+    @Option(
+            names = "--inspect",
+            paramLabel = "K",
+            description = "Say what looking at K sets before the bid is worth, and which to look at first.")
+    @Nullable
+    Integer inspect;
+
+    @Option(
+            names = "--found",
+            paramLabel = "FILE",
+            description = "What was found at some sets: CSV with sheet, line, model, fault, one row a set.")
+    @Nullable
+    Path found;
 
     @Mixin
     Overrides overrides = new Overrides();
@@ -139,6 +157,12 @@ final class WorthCommand extends Command {
         if (several && xlsx != null) {
             throw new Usage("--xlsx: a bid sheet is of one list, without --cash and --hours");
         }
+        if (several && (inspect != null || found != null)) {
+            throw new Usage("--inspect, --found: of one list, without --cash and --hours");
+        }
+        if (inspect != null && (inspect < 1 || inspect > Looking.MOST_SETS)) {
+            throw new Usage("--inspect: " + inspect + " is not between 1 and " + Looking.MOST_SETS);
+        }
         if (hours != null && hours.signum() < 0) {
             throw new Usage("--hours: \"" + hours.toPlainString() + "\" must not be negative");
         }
@@ -174,8 +198,12 @@ final class WorthCommand extends Command {
 
     private Appraisal answer(Session session, Settings settings, ShopModel model, Manifest manifest, int list) {
         String supplier = of(suppliers, list);
+        List<Candidate> sets = manifest.sets().stream().map(Candidate::of).toList();
+        FoundFile looked = found == null
+                ? new FoundFile(sets, Map.of())
+                : FoundFile.read(session.file(found), sets, settings.codes().faults());
         Question question = new Question(
-                manifest.sets().stream().map(Candidate::of).toList(),
+                looked.sets(),
                 supplier == null ? null : supplier.strip(),
                 day(session),
                 drawing.draws(settings),
@@ -183,6 +211,7 @@ final class WorthCommand extends Command {
         return Appraisal.of(
                 model,
                 question,
+                looked.faults(),
                 terms.terms(settings),
                 terms.confidence(settings),
                 terms.targetReturn(settings),
@@ -192,6 +221,7 @@ final class WorthCommand extends Command {
     private void tell(Session session, Settings settings, Known known, Manifest manifest, Appraisal answer) {
         PastBids bids = PastBids.of(known.bids(), answer.question().supplier());
         StopTable stops = StopTable.of(known.model(), answer.worth());
+        Looking look = inspect == null ? null : Looking.at(known.model(), answer.question(), inspect);
         if (xlsx != null) {
             Path sheet = session.file(xlsx);
             Reports.write(
@@ -200,14 +230,32 @@ final class WorthCommand extends Command {
                             answer, settings.labourRate(), from(manifest), Reports.paper(session), sheet));
         }
         if (format == Format.JSON) {
-            session.json(WorthJson.of(answer, bids, stops));
+            Map<String, @Nullable Object> json = WorthJson.of(answer, bids, stops);
+            if (look != null) {
+                json.put("inspect", LookReport.json(answer, look));
+            }
+            session.json(json);
             return;
         }
         WorthText.of(answer, bids, stops, from(manifest), session.terminal().screen())
                 .forEach(session::say);
+        if (look != null) {
+            LookReport.words(answer, look).forEach(words -> wrapped(session, words));
+        }
+        if (found != null) {
+            wrapped(
+                    session,
+                    "The answer allows for what was found ("
+                            + session.file(found).getFileName()
+                            + "), also at the sets not looked at; without --found it is what it was before.");
+        }
         if (xlsx != null) {
             session.say("Written to " + session.file(xlsx));
         }
+    }
+
+    private static void wrapped(Session session, String words) {
+        Wrap.at(Screen.WIDEST - 2, words).forEach(session::say);
     }
 
     private void choose(Session session, List<Manifest> manifests, List<Appraisal> answers) {

@@ -2,6 +2,7 @@ package org.salvedge.worth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Money;
@@ -34,7 +35,19 @@ public record Appraisal(
             double confidence,
             double targetReturn,
             @Nullable Money price) {
-        LotWorth bare = model.predict(question);
+        return of(model, question, Map.of(), terms, confidence, targetReturn, price);
+    }
+
+    /** @param found fault codes of sets that were looked at, by number of the set in the question */
+    public static Appraisal of(
+            ShopModel model,
+            Question question,
+            Map<Integer, String> found,
+            Terms terms,
+            double confidence,
+            double targetReturn,
+            @Nullable Money price) {
+        LotWorth bare = model.predict(question, found);
         GroundsFinder finder = new GroundsFinder(model, question);
         Grounds grounds = finder.grounds(bare);
         List<LineWorth> lines = new ArrayList<>();
@@ -54,9 +67,9 @@ public record Appraisal(
                     finder.route(l),
                     grounds.lines().get(i).basis()));
         }
-        List<String> notes = new ArrayList<>(grounds.doubts());
+        List<String> notes = new ArrayList<>(bare.notes());
+        notes.addAll(grounds.doubts());
         grounds.assumed().forEach(a -> notes.add("assumed: " + a));
-        notes.addAll(bare.notes());
         LotWorth worth = new LotWorth(
                 bare.sets(), bare.historyLots(), bare.historySets(), bare.recovery(), bare.minutes(), lines, notes);
         return new Appraisal(question, worth, grounds, terms, confidence, targetReturn, price);

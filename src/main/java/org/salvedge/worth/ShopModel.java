@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
 
@@ -17,6 +18,8 @@ public final class ShopModel {
 
     /** What the parts leave out, as found on invented shops kept apart for that. */
     private static final double PRUDENCE = 1.08;
+
+    private static final double FEW_DRAWS = 200;
 
     private final Parts parts;
     private final int asOf;
@@ -47,30 +50,66 @@ public final class ShopModel {
 
     /** The predictive distribution for a lot. */
     public LotWorth predict(Question question) {
+        return predict(question, Map.of());
+    }
+
+    /**
+     * The same after some sets were looked at: draws in which such findings are likelier weigh more, since what is found tells of
+     * the lot's other sets too.
+     *
+     * @param found fault codes by number of the set in the question, from 0
+     */
+    public LotWorth predict(Question question, Map<Integer, String> found) {
         Lineup lineup = new Lineup(parts, question.sets());
-        int supplier = question.supplier() == null
-                ? -1
-                : parts.records.history.suppliers().find(question.supplier());
-        double ahead = (question.on().toEpochDay() - asOf) / DAYS_A_MONTH;
-        Simulation sim = Simulation.run(
-                parts, lineup.kinds, lineup.sets, lineup.strangers, supplier, ahead, question.draws(), question.seed());
+        Looked looked = new Looked(lineup, parts.records.codes, found);
+        Simulation sim = simulate(question, lineup.strangers, looked.kinds, looked.sets, looked.found, null);
         int n = question.sets().size();
-        double unloading = parts.takings.unloadingMinutes * n;
-        double labour = unloading * parts.hourly / 60;
-        for (int d = 0; d < sim.recovery.length; d++) {
-            sim.recovery[d] -= labour;
-            sim.minutes[d] += unloading;
-        }
-        widen(sim.recovery);
-        Predictive recovery = new Predictive(sim.recovery);
+        double labour = labour(n);
+        double[] draws = Reweighted.even(sim.recovery, sim.weight);
+        widen(draws);
+        Predictive recovery = new Predictive(draws);
+        double effective = Reweighted.effective(sim.weight);
         return new LotWorth(
                 n,
                 parts.records.history.lots(),
                 parts.records.history.sets(),
                 recovery,
-                new Predictive(sim.minutes),
-                lines(question.sets(), lineup, sim, recovery.mean(), labour / n),
-                List.of());
+                new Predictive(Reweighted.even(sim.minutes, sim.weight)),
+                lines(question.sets(), looked, sim, recovery.mean(), labour / n),
+                effective < FEW_DRAWS
+                        ? List.of("what was found is so unlike what was expected that the answer is rough (it rests on "
+                                + Math.round(effective) + " draws); more --draws make it finer")
+                        : List.of());
+    }
+
+    /** Recovery of each draw, with the faults of some sets told to the probe. */
+    double[] probed(Question question, Lineup lineup, Probe probe) {
+        Simulation sim =
+                simulate(question, lineup.strangers, lineup.kinds, lineup.sets, new int[lineup.kinds.length][0], probe);
+        return sim.recovery;
+    }
+
+    private Simulation simulate(
+            Question question, Strangers strangers, Kind[] kinds, int[] sets, int[][] found, @Nullable Probe probe) {
+        int supplier = question.supplier() == null
+                ? -1
+                : parts.records.history.suppliers().find(question.supplier());
+        double ahead = (question.on().toEpochDay() - asOf) / DAYS_A_MONTH;
+        Simulation sim = Simulation.run(
+                parts, kinds, sets, strangers, supplier, ahead, question.draws(), question.seed(), found, probe);
+        int n = question.sets().size();
+        double unloading = parts.takings.unloadingMinutes * n;
+        double labour = labour(n);
+        for (int d = 0; d < sim.recovery.length; d++) {
+            sim.recovery[d] -= labour;
+            sim.minutes[d] += unloading;
+        }
+        return sim;
+    }
+
+    /** Cost of unloading the lot. */
+    private double labour(int sets) {
+        return parts.takings.unloadingMinutes * sets * parts.hourly / 60;
     }
 
     /** Draws the outcomes away from their mean. */
@@ -84,7 +123,7 @@ public final class ShopModel {
         }
     }
 
-    private List<LineWorth> lines(List<Candidate> sets, Lineup lineup, Simulation sim, double mean, double labourEach) {
+    private List<LineWorth> lines(List<Candidate> sets, Looked lineup, Simulation sim, double mean, double labourEach) {
         Map<List<Object>, List<Integer>> byLine = new LinkedHashMap<>();
         for (int i = 0; i < sets.size(); i++) {
             Candidate c = sets.get(i);

@@ -2,6 +2,7 @@ package org.salvedge.worth;
 
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.stats.ChangePoints;
 
 /**
@@ -13,12 +14,18 @@ final class Simulation {
     private static final int FEWEST_SCENARIOS = 500;
     private static final int MOST_SCENARIOS = 4000;
     private static final int SCENARIOS_A_BLOCK = 25;
+    /** No finding is impossible: somebody may have looked wrongly. */
+    private static final double LEAST = 1e-6;
+
+    private static final double LIFT = 1.5;
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     final double[] recovery;
     final double[] minutes;
     /** Means for one set, by kind: recovery, its square, minutes, saved. */
     final double[][] perSet;
+    /** Weight of each draw: chance of the findings given its levels, 1 where there are none. */
+    final double[] weight;
     /** Means by kind of what becomes of a set: saved, sold as is, stripped, recycled. */
     final double[][] routes;
 
@@ -40,6 +47,7 @@ final class Simulation {
     private Simulation(int draws, int kinds) {
         recovery = new double[draws];
         minutes = new double[draws];
+        weight = new double[draws];
         perSet = new double[kinds][4];
         routes = new double[kinds][4];
     }
@@ -53,8 +61,29 @@ final class Simulation {
             double monthsAhead,
             int draws,
             long seed) {
+        return run(parts, kinds, sets, strangers, supplier, monthsAhead, draws, seed, new int[kinds.length][0], null);
+    }
+
+    /**
+     * @param found faults of sets that were looked at, by kind; not more than there are sets
+     * @param probe is told the faults of the first sets of each kind; null = nobody is
+     */
+    static Simulation run(
+            Parts parts,
+            Kind[] kinds,
+            int[] sets,
+            Strangers strangers,
+            int supplier,
+            double monthsAhead,
+            int draws,
+            long seed,
+            int[][] found,
+            @Nullable Probe probe) {
         Simulation out = new Simulation(draws, kinds.length);
-        int scenarios = Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
+        // Lots of one scenario tell less of what goes together than lots of as many scenarios.
+        int scenarios = probe != null
+                ? draws
+                : Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
         int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
         ChangePoints track = parts.levels.track(supplier);
         ChangePoints rest = parts.rest.track(supplier);
@@ -63,6 +92,8 @@ final class Simulation {
         IntStream.range(0, blocks).parallel().forEach(b -> {
             Block block =
                     new Block(parts, kinds, sets, new Scenario(parts, kinds, strangers, any, true), parts.rest.lotSd());
+            block.found = found;
+            block.probe = probe;
             int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
             for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
                 SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
@@ -70,18 +101,24 @@ final class Simulation {
                 int from = (int) ((long) draws * s / scenarios);
                 int to = (int) ((long) draws * (s + 1) / scenarios);
                 for (int d = from; d < to; d++) {
+                    block.draw = d;
                     block.lot(random);
+                    out.weight[d] = block.weight;
                     out.recovery[d] = block.recovery;
                     out.minutes[d] = block.minutes;
                 }
             }
             done[b] = block;
         });
+        double total = 0;
+        for (double w : out.weight) {
+            total += w;
+        }
         for (Block block : done) {
             for (int i = 0; i < kinds.length; i++) {
                 for (int j = 0; j < 4; j++) {
-                    out.perSet[i][j] += block.sums[i][j] / draws / sets[i];
-                    out.routes[i][j] += block.routes[i][j] / draws / sets[i];
+                    out.perSet[i][j] += block.sums[i][j] / total / sets[i];
+                    out.routes[i][j] += block.routes[i][j] / total / sets[i];
                 }
             }
         }
@@ -102,9 +139,14 @@ final class Simulation {
         private final double[] level = new double[Levels.COUNT];
         private double recovery;
         private double minutes;
+        private double weight = 1;
+        private int draw;
+        private int[][] found;
+        private @Nullable Probe probe;
 
         Block(Parts parts, Kind[] kinds, int[] sets, Scenario scenario, double restSd) {
             this.restSd = restSd;
+            found = new int[kinds.length][0];
             this.parts = parts;
             this.sets = sets;
             this.scenario = scenario;
@@ -142,6 +184,7 @@ final class Simulation {
             double worked = 0;
             double variance = 0;
             double priceSquare = price * price;
+            weight = likelihood(mix, damage);
             int faults = parts.mix.faults;
             for (int i = 0; i < sets.length; i++) {
                 double odds = w.brokenOdds[i] * damage;
@@ -153,8 +196,9 @@ final class Simulation {
                 double time = 0;
                 double saves = 0;
                 for (int n = 0; n < sets[i]; n++) {
-                    double u = random.nextDouble();
-                    if (u < arrivedAside) {
+                    boolean looked = n < found[i].length;
+                    double u = looked ? 0 : random.nextDouble();
+                    if (!looked && u < arrivedAside) {
                         double x = u < gone ? parts.takings.missingNet : parts.takings.asideNet;
                         sum += x;
                         squares += x * x;
@@ -162,7 +206,9 @@ final class Simulation {
                     }
                     u = (u - arrivedAside) / (1 - arrivedAside);
                     int k = broken;
-                    if (u >= pBroken) {
+                    if (looked) {
+                        k = found[i][n];
+                    } else if (u >= pBroken) {
                         u = (u - pBroken) / (1 - pBroken);
                         k = 0;
                         while (k < faults - 1 && cumulated[k] <= u) {
@@ -188,18 +234,35 @@ final class Simulation {
                         variance += v;
                     }
                     x += onTop;
+                    if (probe != null) {
+                        probe.saw(draw, i, n, k, x);
+                    }
                     sum += x;
                     squares += x * x + (few ? 0 : v);
                 }
                 total += sum;
                 worked += time;
-                sums[i][0] += sum;
-                sums[i][1] += squares;
-                sums[i][2] += time;
-                sums[i][3] += saves;
+                sums[i][0] += weight * sum;
+                sums[i][1] += weight * squares;
+                sums[i][2] += weight * time;
+                sums[i][3] += weight * saves;
             }
             recovery = total + Math.sqrt(variance) * random.nextGaussian();
             minutes = worked;
+        }
+
+        /** Chance of what was found at this lot's levels, times a constant that keeps it from vanishing. */
+        private double likelihood(double[][] mix, double damage) {
+            double log = 0;
+            for (int i = 0; i < found.length; i++) {
+                for (int k : found[i]) {
+                    double odds = scenario.brokenOdds[i] * damage;
+                    double share = k == 0 ? mix[i][0] : mix[i][k] - mix[i][k - 1];
+                    double chance = k == broken ? odds / (1 + odds) : share / (1 + odds);
+                    log += Math.log(Math.max(LEAST, chance)) + LIFT;
+                }
+            }
+            return Math.exp(log);
         }
     }
 }

@@ -299,4 +299,27 @@ class WorthTest {
                 .isLessThan(3);
         assertThat(json("--supplier", "Northquay").get("stops")).isNotEmpty();
     }
+
+    @Test
+    void lookingFirstIsWeighedAndWhatWasFoundMovesTheBid() throws IOException {
+        JsonNode before = json("--inspect", "4", "--price", "400");
+        JsonNode look = before.get("inspect");
+        assertThat(look.get("gain").doubleValue())
+                .isBetween(0.0, look.get("gain_at_break_even").doubleValue());
+        int sets = 0;
+        for (JsonNode pick : look.get("look_at")) {
+            sets += pick.get("sets").intValue();
+        }
+        assertThat(sets).isBetween(1, 4);
+        Files.writeString(
+                folder.resolve("found.csv"),
+                "line,model,fault\n4,,panel_broken\n4,,panel_broken\n5,KX-65A,panel_broken\n");
+        JsonNode after = json("--found", "found.csv");
+        assertThat(after.get("recovery").get("mean").doubleValue())
+                .isLessThan(before.get("recovery").get("mean").doubleValue());
+        Files.writeString(folder.resolve("wrong.csv"), "line,fault\n4,panel_brokn\n99,none_found\n");
+        assertThat(shop.run("worth", "list.csv", "--found", "wrong.csv")).isEqualTo(Status.REFUSED);
+        assertThat(shop.err()).contains("wrong.csv, row 2, column \"fault\"", "row 3, column \"line\"");
+        assertThat(shop.run("worth", "list.csv", "--inspect", "0")).isEqualTo(Status.USAGE);
+    }
 }
