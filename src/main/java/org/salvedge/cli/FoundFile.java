@@ -9,6 +9,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,7 @@ record FoundFile(List<Candidate> sets, Map<Integer, String> faults) {
             throw new Refused(
                     name + " holds no finding. It wants the headings sheet, line, model, fault and one row a set");
         }
-        return new FoundFile(List.copyOf(sets), Map.copyOf(faults));
+        return new FoundFile(List.copyOf(sets), Collections.unmodifiableMap(faults));
     }
 
     private static void take(
