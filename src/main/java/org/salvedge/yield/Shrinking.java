@@ -16,11 +16,21 @@ final class Shrinking {
         return ShrunkYield.fit(
                 count.cells.size(),
                 count.trialCell.toIntArray(),
-                count.trialLot.toIntArray(),
+                sharing(count, keys),
                 count.trialSaved.toIntArray(),
                 decided,
                 parents(count.cells, keys, columns),
                 level);
+    }
+
+    /**
+     * What sets share beyond their cell. Where a cell is of one lot, what its sets share is the very thing asked for: each set then
+     * counts by itself.
+     */
+    private static int[] sharing(Count count, List<Key> keys) {
+        return keys.contains(Key.LOT)
+                ? IntStream.range(0, count.trialLot.size()).toArray()
+                : count.trialLot.toIntArray();
     }
 
     /** For each step up, the parent of each cell; the last step, to the one root, is left out. */
