@@ -31,7 +31,6 @@ import picocli.CommandLine.Parameters;
             "C seen, and told to the buyer."
         })
 final class AttemptCommand extends Recording {
-    private static final int QUICKLY_READ = 50_000;
     private static final double SHORT_WORK = 30;
 
     private @Nullable Attempt recorded;
@@ -182,7 +181,7 @@ final class AttemptCommand extends Recording {
     @Override
     void afterwards(Session session, Ledger ledger) {
         Attempt turn = recorded;
-        if (turn == null || Boolean.TRUE.equals(turn.passed()) || ledger.nextAttempt() > QUICKLY_READ) {
+        if (turn == null || Boolean.TRUE.equals(turn.passed()) || ledger.nextAttempt() > BenchPlan.QUICKLY_READ) {
             return;
         }
         List<Attempt> turns = SetNotes.attempts(ledger.entriesOf(turn.unit()));

@@ -21,6 +21,9 @@ import org.salvedge.shop.TvSet;
 
 /** The sets on the bench with what a turn with each is expected to bring, as the record has it on a day. */
 final class BenchPlan {
+    /** Shops of up to so many turns are read in a moment: a plan is made for them beside other work. */
+    static final int QUICKLY_READ = 50_000;
+
     private final Map<String, OpenBench> open = new HashMap<>();
     private final Map<String, TvSet> waiting = new HashMap<>();
     private final Map<BenchModel.OnBench, Prospect> asked = new HashMap<>();

@@ -29,9 +29,6 @@ import org.salvedge.worth.SalePrice;
 
 /** A set that passed and waits for a buyer: what to ask, when to lower it, what the buyer must be told. */
 final class Selling {
-    /** Shops of up to so many turns are read in a moment. */
-    private static final int QUICKLY_READ = 50_000;
-
     private final Session session;
     private final Ledger ledger;
     private final LocalDate today;
@@ -73,7 +70,7 @@ final class Selling {
     }
 
     private @Nullable SellingAdvice advice(TvSet set, List<Entry> entries) {
-        if (ledger.nextAttempt() > QUICKLY_READ) {
+        if (ledger.nextAttempt() > BenchPlan.QUICKLY_READ) {
             return null;
         }
         History history = ledger.history(AsOf.NOW, Ledger.Detail.FULL);

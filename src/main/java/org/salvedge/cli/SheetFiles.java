@@ -25,9 +25,6 @@ import org.salvedge.shop.UnitId;
 
 /** Bench sheets and label sheets of sets on record. A file that is there is never written over: it may be filled in. */
 final class SheetFiles {
-    /** The order of a whole bench is worked out for shops of up to so many turns where only some sets are asked for. */
-    private static final int QUICKLY_READ = 50_000;
-
     private final Session session;
 
     SheetFiles(Session session) {
@@ -39,8 +36,9 @@ final class SheetFiles {
         List<BenchSheet.Row> rows = new ArrayList<>();
         try (Ledger ledger = session.shop().read()) {
             boolean whole = names.isEmpty();
-            BenchPlan plan =
-                    whole || ledger.nextAttempt() <= QUICKLY_READ ? BenchPlan.of(session, ledger, null, hours) : null;
+            BenchPlan plan = whole || ledger.nextAttempt() <= BenchPlan.QUICKLY_READ
+                    ? BenchPlan.of(session, ledger, null, hours)
+                    : null;
             List<UnitId> units = whole && plan != null ? onBench(plan, hours) : named(ledger, names);
             for (UnitId unit : units) {
                 OpenBench open = plan == null ? null : plan.open(unit.value());

@@ -101,6 +101,13 @@ final class ShowCommand extends Command {
             if (distance != null && !made.get(0).standing().isFinal()) {
                 session.say(distance);
             }
+            boolean onBench = made.get(0).standing() == SetAccount.Standing.ON_BENCH && asOf == null;
+            if (onBench && ledger.nextAttempt() <= BenchPlan.QUICKLY_READ) {
+                String ahead = new BenchStops(BenchPlan.of(session, ledger, null, 0)).take(unit);
+                if (ahead != null) {
+                    session.say("Next turn: " + ahead);
+                }
+            }
             if (forSale) {
                 new Selling(session, ledger).say(made.get(0).set(), entries);
             }

@@ -90,6 +90,18 @@ class QueueTest {
     }
 
     @Test
+    void aSetOnTheBenchShowsWhatItsNextTurnIsExpectedToBring() {
+        shop.run("show", "L0042-001");
+        assertThat(shop.out())
+                .contains("Next turn: ")
+                .contains("row_drive, contact_mask; saved")
+                .contains("stop at");
+        shop.run("attempt", "L0042-002", "--fault", "panel_broken", "--fix", "none");
+        shop.run("show", "L0042-002");
+        assertThat(shop.out()).contains("Next turn: panel_broken, none").contains("better stripped at once");
+    }
+
+    @Test
     void hoursMustBeAboveZero() {
         assertThat(shop.run("queue", "--hours", "0")).isEqualTo(2);
         assertThat(shop.run("queue", "--hours", "many")).isEqualTo(2);
