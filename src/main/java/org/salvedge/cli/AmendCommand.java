@@ -19,7 +19,9 @@ import picocli.CommandLine.Unmatched;
         footer = {
             "",
             "COLUMN is any column of the entry as `salvedge show --entry N` names them, with - or _: --fix-minutes 50,",
-            "--passed no, --landed-cost 12.50. An empty VALUE (\"\") takes the value away."
+            "--passed no, --landed-cost 12.50. An empty VALUE (\"\") takes the value away.",
+            "",
+            "Example: salvedge amend 5123 --fix-minutes 50 --why \"the watch ran on over lunch\""
         })
 final class AmendCommand extends Recording {
     @Parameters(paramLabel = "ENTRY", description = "Number of the entry.")

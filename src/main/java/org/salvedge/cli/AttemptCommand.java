@@ -28,7 +28,9 @@ import picocli.CommandLine.Parameters;
             "main_board_swap, reflash, panel_swap, port_repair, none (diagnosed only).",
             "A shop adds its own under [codes] in shop.toml. An unambiguous beginning is enough.",
             "Grades: A nothing seen at the design viewing distance or close up; B nothing seen at the design viewing distance;",
-            "C seen, and told to the buyer."
+            "C seen, and told to the buyer.",
+            "",
+            "Example: salvedge attempt L0042-007 --fault row_drive --fix contact_mask --fix-minutes 41"
         })
 final class AttemptCommand extends Recording {
     private static final double SHORT_WORK = 30;

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
         description =
                 "Check the ledger against its own rules: checksums, sums, shares, orphan rows, impossible histories.",
-        footer = {"", "Exit status 0 only where every rule holds, else 1."})
+        footer = {"", "Exit status 0 only where every rule holds, else 1.", "", "Example: salvedge audit"})
 final class AuditCommand extends Command {
     @Option(names = "--format", paramLabel = "table|csv|json", description = "table (default), csv or json.")
     Format format = Format.TABLE;

@@ -27,7 +27,10 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "With a limit, what `worth` says of the lot is kept. The same file again completes its bid. `receive` of a list that",
-            "was bid on marks the bid as won by itself."
+            "was bid on marks the bid as won by itself.",
+            "",
+            "Example: salvedge bid inbox/harbour-0312.xlsx --supplier Tidewell --limit 4264"
+        })
         })
 final class BidCommand extends Recording {
     @Parameters(paramLabel = "FILE", description = "The seller's list.")

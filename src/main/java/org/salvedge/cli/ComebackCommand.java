@@ -10,7 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** A sold set comes back. */
-@picocli.CommandLine.Command(description = "Record that a sold set came back, or that part of its price was refunded.")
+@picocli.CommandLine.Command(
+        description = "Record that a sold set came back, or that part of its price was refunded.",
+        footer = {"", "Example: salvedge comeback L0042-007 --fault backlight --refund 189 --restocked"})
 final class ComebackCommand extends Recording {
     @Parameters(paramLabel = "UNIT", description = "The set's label, or enough of it to be the only one.")
     String unit = "";

@@ -21,6 +21,12 @@ final class CommandLines {
     }
 
     static String help(Command command, String name) {
-        return of(command, name).getUsageMessage(Ansi.OFF);
+        return help(of(command, name));
+    }
+
+    static String help(CommandLine line) {
+        CommandLine.Model.UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+        usage.footer(Footer.of(usage.footer()));
+        return line.getUsageMessage(Ansi.OFF);
     }
 }

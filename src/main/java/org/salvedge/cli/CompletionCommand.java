@@ -16,7 +16,12 @@ import picocli.CommandLine.Parameters;
 @picocli.CommandLine.Command(
         description = "Print the script that completes commands, options, codes and labels with the tab key.",
         customSynopsis = "salvedge completion bash",
-        footer = {"", "For this shell: source <(salvedge completion bash). For good: add that line to ~/.bashrc."})
+        footer = {
+            "",
+            "For this shell: source <(salvedge completion bash). For good: add that line to ~/.bashrc.",
+            "",
+            "Example: salvedge completion bash"
+        })
 final class CompletionCommand extends Command {
     private static final int MOST = 200;
 

@@ -8,7 +8,12 @@ import picocli.CommandLine.Parameters;
 /** Moving out: writes a history package. */
 @picocli.CommandLine.Command(
         description = "Write everything that stands as a history package, for other programs or another shop.",
-        footer = {"", "The folder is new, empty, or holds an earlier export, which is replaced."})
+        footer = {
+            "",
+            "The folder is new, empty, or holds an earlier export, which is replaced.",
+            "",
+            "Example: salvedge export history"
+        })
 final class ExportCommand extends Command {
     @Parameters(paramLabel = "DIR", description = "The folder to write.")
     Path folder = Path.of("");

@@ -34,7 +34,7 @@ final class Failures {
     }
 
     int usage(ParameterException e) {
-        String name = e.getCommandLine().getCommandName();
+        String name = e.getCommandLine().getCommandSpec().qualifiedName();
         return tell(e, Status.USAGE, words(e), "See: " + name + " --help");
     }
 
@@ -122,10 +122,12 @@ final class Failures {
     }
 
     private static String words(ParameterException e) {
-        // A misspelt option is also one that is missing: the misspelling is what to say.
+        // A misspelt option is also one that is missing: the misspelling is what to say. Some commands take any option.
+        boolean takesAny =
+                !e.getCommandLine().getCommandSpec().unmatchedArgsBindings().isEmpty();
         List<String> unmatched = e instanceof UnmatchedArgumentException u
                 ? u.getUnmatched()
-                : e.getCommandLine().getUnmatchedArguments();
+                : takesAny ? List.of() : e.getCommandLine().getUnmatchedArguments();
         if (!unmatched.isEmpty()) {
             return unmatched(e.getCommandLine(), unmatched.get(0));
         }

@@ -15,7 +15,12 @@ import picocli.CommandLine.Parameters;
 /** Moving in: takes a history package. */
 @picocli.CommandLine.Command(
         description = "Take a history package (datapackage.json and its CSV files), whole or not at all.",
-        footer = {"", "Each bad row is named with file, row, column, the text found and what to do."})
+        footer = {
+            "",
+            "Each bad row is named with file, row, column, the text found and what to do.",
+            "",
+            "Example: salvedge import history"
+        })
 final class ImportCommand extends Command {
     @Parameters(paramLabel = "DIR", description = "The folder that holds datapackage.json.")
     Path folder = Path.of("");

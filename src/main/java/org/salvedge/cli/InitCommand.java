@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
 /** First day: makes a shop. */
 @picocli.CommandLine.Command(
         description = "Make a shop here: shop.toml with comments, lots/, reports/ and an empty ledger.",
-        footer = {"", Cautions.TEXT})
+        footer = {"", Cautions.TEXT, "", "Example: salvedge init --currency EUR --zone Europe/Berlin"})
 final class InitCommand extends Command {
     private static final Currency EUR = Currency.getInstance("EUR");
     private static final PackageSettings NOTHING_KEPT = new PackageSettings(null, null, null, null);

@@ -11,7 +11,7 @@ import java.util.Map;
             "",
             "A mask insulates row-signal contacts of one side's ribbon, so that the other side drives the rows alone. It is a",
             "workaround: the fault stays, and the buyer must be told. Panels are glass; supplies stay charged after unplugging.",
-            "Example: salvedge mask walk --direction horizontal --half left, then salvedge mask plan --panel P55-1234 --contacts 7"
+            "Example: salvedge mask walk L0042-007 --direction horizontal --half left"
         })
 final class MaskCommand extends Command {
     @Override

@@ -63,28 +63,28 @@ final class MaskPlanCommand extends Command {
     @Option(
             names = "--tolerance",
             paramLabel = "T",
-            description = "Needless contacts a mask may hold (default: ${DEFAULT-VALUE}).",
+            description = "Needless contacts a mask may hold (default: 0).",
             defaultValue = "0")
     int tolerance;
 
     @Option(
             names = "--not-here",
             paramLabel = "Q",
-            description = "Chance that no mask on this side helps (default: ${DEFAULT-VALUE}).",
+            description = "Chance that no mask on this side helps (default: 0).",
             defaultValue = "0")
     double notHere;
 
     @Option(
             names = "--error",
             paramLabel = "E",
-            description = "Chance that a verdict is wrong (default: ${DEFAULT-VALUE}).",
+            description = "Chance that a verdict is wrong (default: 0).",
             defaultValue = "0")
     double error;
 
     @Option(
             names = "--confidence",
             paramLabel = "C",
-            description = "With --error: how sure before the plan ends (default: ${DEFAULT-VALUE}).",
+            description = "With --error: how sure before the plan ends (default: 0.95).",
             defaultValue = "0.95")
     double confidence;
 

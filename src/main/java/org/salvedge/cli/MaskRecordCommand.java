@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "The same panel, side and contacts again count as one more use. Example:",
-            "salvedge mask record --unit L0042-007 --side left --contacts \"2 5 6\" --good yes --residual-close faint"
+            "salvedge mask record --unit L0042-007 --side left --contacts \"2 5 6\" --good yes"
         })
 final class MaskRecordCommand extends Recording {
     private static final int MOST = 999;

@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "What is not said is asked for on a terminal. Example:",
-            "salvedge mask walk L0042-007 --direction horizontal --extent band --half left --pressure stays"
+            "salvedge mask walk L0042-007 --direction horizontal --half left --pressure stays"
         })
 final class MaskWalkCommand extends Command {
     @Parameters(arity = "0..1", paramLabel = "UNIT", description = "The set, for the distance to judge it from.")

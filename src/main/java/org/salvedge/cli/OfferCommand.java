@@ -11,7 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** A set's asking price is set. */
-@picocli.CommandLine.Command(description = "Record the price a set is offered at.")
+@picocli.CommandLine.Command(
+        description = "Record the price a set is offered at.",
+        footer = {"", "Example: salvedge offer L0042-007 189 --channel web"})
 final class OfferCommand extends Recording {
     @Parameters(index = "0", paramLabel = "UNIT", description = "The set's label, or enough of it to be the only one.")
     String unit = "";

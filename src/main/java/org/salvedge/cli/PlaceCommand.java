@@ -11,7 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Where a set stands. */
-@picocli.CommandLine.Command(description = "Record where sets stand: shelf, bay.")
+@picocli.CommandLine.Command(
+        description = "Record where sets stand: shelf, bay.",
+        footer = {"", "Example: salvedge place L0042-007 L0042-008 \"shelf 3\""})
 final class PlaceCommand extends Recording {
     @Parameters(
             arity = "1..*",

@@ -74,7 +74,7 @@ final class Program {
         Command chosen = command;
         for (CommandLine at = line; at != null; at = inner(at)) {
             if (at.isUsageHelpRequested()) {
-                return say(at.getUsageMessage(CommandLine.Help.Ansi.OFF));
+                return say(CommandLines.help(at));
             }
             chosen = at.getCommand();
             folder = chosen.shop == null ? folder : chosen.shop;

@@ -35,7 +35,9 @@ import picocli.CommandLine.Parameters;
             "",
             "--missing: a line of the list, as the spreadsheet shows it; x2 where two of the sets of that line are missing, the",
             "sheet before it where several sheets have that line: --missing 14,20x2,\"Pallet 2\"!7. Set panels are glass: look",
-            "for cracks before a pallet is turned; leaking or swollen parts are waste."
+            "for cracks before a pallet is turned; leaking or swollen parts are waste.",
+            "",
+            "Example: salvedge receive harbour-0312.xlsx --lot L0107 --supplier Tidewell --price 3900"
         })
 final class ReceiveCommand extends Command {
     private static final BigDecimal HUNDRED = new BigDecimal(100);

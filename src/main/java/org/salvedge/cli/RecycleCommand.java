@@ -7,7 +7,12 @@ import picocli.CommandLine.Option;
 /** A set goes to recycling. */
 @picocli.CommandLine.Command(
         description = "Record that a set went to recycling.",
-        footer = {"", "Waste electrical equipment, swollen parts and tubes with mercury have their own law."})
+        footer = {
+            "",
+            "Waste electrical equipment, swollen parts and tubes with mercury have their own law.",
+            "",
+            "Example: salvedge recycle L0042-007 --fees 6"
+        })
 final class RecycleCommand extends ExitCommand {
     @Option(names = "--gross", paramLabel = "AMOUNT", description = "Takings, where it brought any (default: 0).")
     void gross(Amount gross) {

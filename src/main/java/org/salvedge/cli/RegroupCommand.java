@@ -14,7 +14,12 @@ import picocli.CommandLine.Option;
 @picocli.CommandLine.Command(
         description =
                 "Derive model families again from shop.toml; each set whose family changes gets an entry of its own.",
-        footer = {"", "A model that no entry of [families] fits keeps its family."})
+        footer = {
+            "",
+            "A model that no entry of [families] fits keeps its family.",
+            "",
+            "Example: salvedge regroup --dry-run"
+        })
 final class RegroupCommand extends Command {
     @Option(names = "--dry-run", description = "Say what would change, and change nothing.")
     boolean dryRun;

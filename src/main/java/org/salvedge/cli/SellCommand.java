@@ -28,7 +28,9 @@ import picocli.CommandLine.Option;
             "",
             "Before a set is sold: a repaired mains appliance is to be tested for electrical safety by someone entitled to do so;",
             "the former owner's accounts are to be reset; of a masked panel the buyer must be told. What is not on record is asked",
-            "for on a terminal; elsewhere the sale is refused unless --unmet gives the reason, which the month's review counts."
+            "for on a terminal; elsewhere the sale is refused unless --unmet gives the reason, which the month's review counts.",
+            "",
+            "Example: salvedge sell L0042-007 --gross 189 --fees 17 --shipping 19.90 --disclosed"
         })
 final class SellCommand extends ExitCommand {
     @Option(

@@ -7,7 +7,8 @@ import picocli.CommandLine.Option;
 /** A set goes back to the seller, or was never there and is credited. */
 @picocli.CommandLine.Command(
         description =
-                "Record that a set went back to the seller of the lot, or that he credits one that never arrived.")
+                "Record that a set went back to the seller of the lot, or that he credits one that never arrived.",
+        footer = {"", "Example: salvedge send-back L0042-007 --gross 20"})
 final class SendBackCommand extends ExitCommand {
     @Option(names = "--gross", paramLabel = "AMOUNT", description = "The seller's credit (default: 0).")
     void gross(Amount gross) {

@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
             "Without UNIT or LOT: every set on the bench, in the order of `queue`. One row is one turn at the bench; print it and",
             "write by hand, or fill it in a spreadsheet program. --return records what was filled in, whole or not at all; where",
             "something about a set was recorded after the sheet was written, that row is listed and left alone (status 1).",
-            "Examples: salvedge sheet --hours 6; salvedge sheet L0042 --labels; salvedge sheet --return reports/bench.xlsx"
+            "Example: salvedge sheet --hours 6",
+            "Labels: salvedge sheet L0042 --labels. Read back: salvedge sheet --return reports/bench.xlsx"
         })
 final class SheetCommand extends Command {
     @Parameters(arity = "0..*", paramLabel = "UNIT|LOT", description = "Only these sets, or the sets of these lots.")

@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
 
 /** Everything known of a set, a lot, or one entry. */
 @picocli.CommandLine.Command(
-        description = "Show everything known of a set or a lot, in order of time; or one entry and what became of it.")
+        description = "Show everything known of a set or a lot, in order of time; or one entry and what became of it.",
+        footer = {"", "Example: salvedge show L0042-007"})
 final class ShowCommand extends Command {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
 

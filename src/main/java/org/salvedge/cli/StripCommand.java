@@ -6,7 +6,8 @@ import picocli.CommandLine.Option;
 
 /** A set is sold as parts. */
 @picocli.CommandLine.Command(
-        description = "Record that a set was stripped and sold as parts, or that a part of it brought money.")
+        description = "Record that a set was stripped and sold as parts, or that a part of it brought money.",
+        footer = {"", "Example: salvedge strip L0042-007 --gross 35"})
 final class StripCommand extends ExitCommand {
     @Option(names = "--gross", required = true, paramLabel = "AMOUNT", description = "Takings for its parts.")
     void gross(Amount gross) {

@@ -12,14 +12,18 @@ import picocli.CommandLine.Parameters;
 /** A slip: takes an entry back. */
 @picocli.CommandLine.Command(
         description =
-                "Take an entry back by a new one; nothing is deleted, and `show --entry N` tells what became of it.")
+                "Take an entry back by a new one; nothing is deleted, and `show --entry N` tells what became of it.",
+        footer = {"", "Example: salvedge undo 5123 --why \"scanned the wrong set\""})
 final class UndoCommand extends Command {
+    /** At the bench, wet hands and a wrong scan: nobody should have to write a letter about it. */
+    private static final String A_SLIP = "a slip";
+
     @Parameters(arity = "0..1", paramLabel = "ENTRY", description = "Number of the entry (default: the latest).")
     @Nullable
     Long entry;
 
-    @Option(names = "--why", required = true, paramLabel = "TEXT", description = "The reason, kept with it.")
-    String why = "";
+    @Option(names = "--why", paramLabel = "TEXT", description = "The reason, kept with it (default: a slip).")
+    String why = A_SLIP;
 
     @Override
     int run(Session session) {

@@ -11,7 +11,8 @@ import picocli.CommandLine.Parameters;
 
 /** What a set waits for. */
 @picocli.CommandLine.Command(
-        description = "Record which part a set waits for and when it is due, or that it waits no longer.")
+        description = "Record which part a set waits for and when it is due, or that it waits no longer.",
+        footer = {"", "Example: salvedge wait L0042-007 \"led strips\" --expected-on 2026-03-20"})
 final class WaitCommand extends Recording {
     @Parameters(index = "0", paramLabel = "UNIT", description = "The set's label, or enough of it to be the only one.")
     String unit = "";

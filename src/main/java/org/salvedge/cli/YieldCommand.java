@@ -22,13 +22,15 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Keys: family, maker, model, inches, supplier, lot, claimed, grade, month, fault, fix, technician. With a key of the",
-            "bench among them (fault, fix, technician) a row counts turns at the bench, else sets."
+            "bench among them (fault, fix, technician) a row counts turns at the bench, else sets.",
+            "",
+            "Example: salvedge yield --by supplier"
         })
 final class YieldCommand extends Command {
     @Option(
             names = "--by",
             paramLabel = "KEY,...",
-            description = "Keys of the rows (default: ${DEFAULT-VALUE}).",
+            description = "Keys of the rows (default: family,fix).",
             defaultValue = "family,fix")
     String by = "family,fix";
 
