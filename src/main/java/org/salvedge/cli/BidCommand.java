@@ -31,7 +31,6 @@ import picocli.CommandLine.Parameters;
             "",
             "Example: salvedge bid inbox/harbour-0312.xlsx --supplier Tidewell --limit 4264"
         })
-        })
 final class BidCommand extends Recording {
     @Parameters(paramLabel = "FILE", description = "The seller's list.")
     Path file = Path.of("");
