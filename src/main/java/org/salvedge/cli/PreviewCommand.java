@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +32,9 @@ import picocli.CommandLine.Parameters;
             "Example: salvedge preview inbox/harbour-0312.xlsx --marked harbour-marked.xlsx"
         })
 final class PreviewCommand extends Command {
+    /** Lines of a table that somebody may still look through. */
+    private static final int MOST_SHOWN = 5_000;
+
     @Parameters(
             paramLabel = "FILE",
             description = "The seller's list: XLSX, XLS, ODS, CSV, or what is sent under such a name.")
@@ -65,11 +67,7 @@ final class PreviewCommand extends Command {
         }
         Path target = target(session);
         SellersList list = new SellersList(session);
-        ManifestReader.WithSheets read = list.read(file, password);
-        Manifest manifest = read.manifest();
-        if (target != null) {
-            write(read, target, session);
-        }
+        Manifest manifest = target == null ? list.read(file, password).manifest() : marked(session, list, target);
         Explanation why = explain ? new Explanation(manifest, list.reader().words(manifest)) : null;
         if (format == Format.JSON) {
             Map<String, @Nullable Object> json = json(manifest);
@@ -105,13 +103,15 @@ final class PreviewCommand extends Command {
         return target;
     }
 
-    private void write(ManifestReader.WithSheets read, Path target, Session session) {
+    private Manifest marked(Session session, SellersList list, Path target) {
+        ManifestReader.WithSheets read = list.read(file, password);
         try {
             MarkedCopy.write(read.manifest(), read.sheets(), target);
         } catch (IOException e) {
             throw new UncheckedIOException(target + ": the marked copy could not be written: " + e.getMessage(), e);
         }
         session.remark("The marked copy is " + marked);
+        return read.manifest();
     }
 
     private static void head(Session session, Manifest manifest) {
@@ -135,7 +135,12 @@ final class PreviewCommand extends Command {
                 Column.of("asking", "asking", Kind.NUMBER),
                 Column.of("serial", "serial", Kind.TEXT).asDroppable());
         List<ListedSet> sets = manifest.sets();
+        int shown = 0;
         for (int i = 0; i < sets.size(); ) {
+            if (format == Format.TABLE && shown++ == MOST_SHOWN) {
+                table.note("... and " + Wording.count(sets.size() - i, "set") + " more; --format csv and json have them all");
+                break;
+            }
             ListedSet s = sets.get(i);
             int n = 1;
             while (format == Format.TABLE
@@ -165,23 +170,25 @@ final class PreviewCommand extends Command {
         json.put("sheet", manifest.sheet());
         json.put("header_row", manifest.headerRow());
         json.put("columns", manifest.columns());
-        List<Map<String, @Nullable Object>> sets = new ArrayList<>();
-        for (ListedSet s : manifest.sets()) {
-            Map<String, @Nullable Object> set = new LinkedHashMap<>();
-            set.put("sheet", s.sheet());
-            set.put("line", s.line());
-            set.put("maker", s.maker());
-            set.put("model", s.model());
-            set.put("inches", s.inches());
-            set.put("serial", s.serial());
-            set.put("claimed", s.claimed().code());
-            set.put("claimed_text", s.claimedText());
-            set.put("claimed_sureness", s.claimSureness());
-            set.put("asking", s.asking());
-            sets.add(set);
-        }
+        Iterable<Map<String, @Nullable Object>> sets =
+                () -> manifest.sets().stream().map(PreviewCommand::json).iterator(); // made one by one as they are written
         json.put("sets", sets);
         json.put("problems", Problems.json(manifest.problems()));
         return json;
+    }
+
+    private static Map<String, @Nullable Object> json(ListedSet s) {
+        Map<String, @Nullable Object> set = new LinkedHashMap<>();
+        set.put("sheet", s.sheet());
+        set.put("line", s.line());
+        set.put("maker", s.maker());
+        set.put("model", s.model());
+        set.put("inches", s.inches());
+        set.put("serial", s.serial());
+        set.put("claimed", s.claimed().code());
+        set.put("claimed_text", s.claimedText());
+        set.put("claimed_sureness", s.claimSureness());
+        set.put("asking", s.asking());
+        return set;
     }
 }

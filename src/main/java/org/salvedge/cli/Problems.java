@@ -1,6 +1,5 @@
 package org.salvedge.cli;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,19 +16,20 @@ final class Problems {
         new Failures(session.surroundings(), false).paragraphs(ProblemGroups.paragraphs(problems));
     }
 
-    static List<Map<String, @Nullable Object>> json(List<Problem> problems) {
-        List<Map<String, @Nullable Object>> all = new ArrayList<>();
-        for (Problem p : problems) {
-            Map<String, @Nullable Object> one = new LinkedHashMap<>();
-            one.put("file", p.file());
-            one.put("sheet", p.sheet());
-            one.put("row", p.row());
-            one.put("column", p.column());
-            one.put("found", p.found());
-            one.put("problem", p.problem());
-            one.put("advice", p.advice());
-            all.add(one);
-        }
-        return all;
+    /** Made one by one as they are written. */
+    static Iterable<Map<String, @Nullable Object>> json(List<Problem> problems) {
+        return () -> problems.stream().map(Problems::json).iterator();
+    }
+
+    private static Map<String, @Nullable Object> json(Problem p) {
+        Map<String, @Nullable Object> one = new LinkedHashMap<>();
+        one.put("file", p.file());
+        one.put("sheet", p.sheet());
+        one.put("row", p.row());
+        one.put("column", p.column());
+        one.put("found", p.found());
+        one.put("problem", p.problem());
+        one.put("advice", p.advice());
+        return one;
     }
 }

@@ -11,6 +11,10 @@ import org.salvedge.manifest.words.Field;
 final class ColumnProfile {
     private static final double SURE_CLAIM = 0.6;
     private static final int FEW = 3;
+
+    /** A heading that says plainly what its column is keeps it, so that cells which are nothing of the kind are told. */
+    private static final double UNFIT = 0.4;
+
     private static final Pattern MODEL = Pattern.compile("(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d][\\p{L}\\d./_+-]{2,23}");
     private static final Pattern CODE = Pattern.compile("\\p{L}?\\d?|\\p{L}{1,2}|\\p{L}[+-]?");
     private static final Pattern YES_NO = Pattern.compile("(?i)y|n|yes|no|ja|nein|oui|non|s[ií]|x|true|false|j|o|0|1");
@@ -142,13 +146,13 @@ final class ColumnProfile {
             case MAKER -> share(numbers) > 0.5 ? 0.2 : share(wordy) >= 0.6 ? 1.05 : 0.6;
             case MODEL -> model();
             case DESCRIPTION -> description();
-            case INCHES -> share(sizes) >= 0.5 ? 1.05 : share(dates) > 0.5 ? 0.9 : 0.4;
+            case INCHES -> share(sizes) >= 0.5 ? 1.05 : share(dates) > 0.5 ? 0.9 : UNFIT;
             case SERIAL -> isCounter() || share(wordy) > 0.8 && distinct.size() < 0.5 * filled ? 0.25 : 1.02;
-            case QUANTITY -> isCounter() && filled > FEW ? 0.3 : share(counts) >= 0.5 ? 1.05 : 0.25;
+            case QUANTITY -> isCounter() && filled > FEW ? 0.3 : share(counts) >= 0.5 ? 1.05 : UNFIT;
             case CLAIM -> claim();
             case KIND -> share(numbers) > 0.5 ? 0.2 : share(claims) > 0.6 ? 0.5 : share(models) > 0.6 ? 0.4 : 1.02;
             case ASK, ASK_UNIT, ASK_LINE, RETAIL, RETAIL_UNIT, RETAIL_LINE ->
-                isCounter() || share(amounts) < 0.3 ? 0.25 : 1.02;
+                isCounter() ? 0.25 : share(amounts) < 0.3 ? UNFIT : 1.02;
             case NONE -> 1;
         };
     }

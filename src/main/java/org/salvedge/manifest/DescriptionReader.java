@@ -108,6 +108,10 @@ final class DescriptionReader {
             "qty");
     private static final int MOST_MAKER_WORDS = 4;
 
+    /** What stands further behind names no set. */
+    private static final int LONGEST = 1_000;
+
+
     private final Goods goods;
     private final ClaimReader claims;
     private final SizeReader sizes;
@@ -130,7 +134,8 @@ final class DescriptionReader {
         return kept.get(text);
     }
 
-    private Description readAfresh(String text) {
+    private Description readAfresh(String whole) {
+        String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
         SizeReader.@Nullable Found size = sizes.findIn(text);
         boolean sameLength = SizeReader.prepare(text).length() == text.length();
         List<Word> words = words(text, sameLength ? size : null);
@@ -157,7 +162,8 @@ final class DescriptionReader {
 
     /** The model alone, of a text that is a model's cell but holds more than one word. */
     @Nullable
-    String modelIn(String text) {
+    String modelIn(String whole) {
+        String text = whole.length() > LONGEST ? whole.substring(0, LONGEST) : whole;
         SizeReader.@Nullable Found size = sizes.findIn(text);
         boolean sameLength = SizeReader.prepare(text).length() == text.length();
         List<Word> words = words(text, sameLength ? size : null);

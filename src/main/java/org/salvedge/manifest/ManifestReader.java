@@ -49,7 +49,12 @@ public final class ManifestReader {
      */
     public WithSheets readWithSheets(Path file, Supplier<@Nullable String> password) {
         GridReader.Result result = new GridReader().read(file, password);
-        return new WithSheets(understand(file, result), result.grid().sheets());
+        try {
+            return new WithSheets(understand(file, result), result.grid().sheets());
+        } catch (OutOfMemoryError e) {
+            throw new Refused(GridReader.shownName(file)
+                    + " holds more sets than can be read with the memory at hand. Split the list into smaller files.");
+        }
     }
 
     private Manifest understand(Path file, GridReader.Result result) {

@@ -81,9 +81,10 @@ final class SerialReader {
         }
         if (sets == 1 && parts.size() > 1) {
             // A slash in one set's serial belongs to it; two that each look like serials are two.
+            int least = text.chars().anyMatch(c -> c == ';' || c == '\n') ? 2 : LIKELY;
             boolean all = parts.stream()
                     .filter(p -> !p.isBlank())
-                    .allMatch(p -> p.strip().length() >= LIKELY && holdsDigit(p));
+                    .allMatch(p -> p.strip().length() >= least && holdsDigit(p));
             return all ? parts : List.of(text.replace('\n', ' '));
         }
         if (sets > 1 && parts.size() == 1) {

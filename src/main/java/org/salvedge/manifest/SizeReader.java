@@ -35,6 +35,8 @@ final class SizeReader {
 
     private static final BigDecimal CENTIMETRES = new BigDecimal("2.54");
     private static final BigDecimal LARGEST = new BigDecimal("150");
+    private static final int LONGEST = 200;
+    private static final int LONGEST_TEXT = 1_000;
     private static final BigDecimal SMALLEST_IN_TEXT = BigDecimal.TEN;
     private static final String NUMBER = "(\\d{1,4}(?:[.,]\\d{1,3})?)(\\s?1/2)?";
     private static final Pattern INCHES = Pattern.compile(
@@ -121,6 +123,9 @@ final class SizeReader {
         if (rowWords.isNone(text)) {
             return Reading.nothing();
         }
+        if (text.length() > LONGEST) {
+            return notASize();
+        }
         String folded = prepare(text);
         if (DateText.isDate(folded)) {
             return turnedIntoDate();
@@ -171,7 +176,7 @@ final class SizeReader {
     /** The first size with a unit in a description, or null; ranges (of brackets) and measures of boxes are none. */
     @Nullable
     Found findIn(String text) {
-        return find(prepare(text), true);
+        return find(prepare(text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text), true);
     }
 
     /** Folded text in which lengths keep their places closely enough to be cut out again. */

@@ -54,6 +54,8 @@ public final class Goods {
     private static final List<String> FOR =
             List.of("for", "fur", "pour", "para", "zu", "to", "fits", "passend", "de", "of");
 
+    private static final int LONGEST = 1_000;
+
     private final Phrases<Kind> phrases = new Phrases<>();
 
     public Goods() {
@@ -67,8 +69,12 @@ public final class Goods {
         return categories.get(text);
     }
 
+    private static String start(String text) {
+        return text.length() > LONGEST ? text.substring(0, LONGEST) : text;
+    }
+
     private Verdict judgeCategory(String text) {
-        List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(text));
+        List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(start(text)));
         if (has(found, Kind.TV)) {
             return found.stream().anyMatch(f -> f.meaning() == Kind.PART) ? Verdict.OTHER : Verdict.TELEVISION;
         }
@@ -88,7 +94,7 @@ public final class Goods {
     }
 
     private Verdict judge(String text) {
-        String folded = Folded.fold(text);
+        String folded = Folded.fold(start(text));
         List<String> words = Folded.words(folded);
         List<Phrases.Found<Kind>> found = phrases.find(words);
         int tv = first(found, Kind.TV);
@@ -113,7 +119,7 @@ public final class Goods {
     }
 
     private boolean holdsOtherGoods(String text) {
-        List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(text));
+        List<Phrases.Found<Kind>> found = phrases.find(Folded.wordsOf(start(text)));
         return has(found, Kind.OTHER) && !has(found, Kind.TV);
     }
 

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Answers already given: the same words come again and again in a list. Holds so many and no more, and always the latest. */
 public final class Kept<T> {
     private static final int MOST = 20_000;
+    private static final int LONGEST = 400;
 
     private final Map<String, T> answers = new HashMap<>();
     private final Function<String, T> ask;
@@ -27,7 +28,7 @@ public final class Kept<T> {
         @Nullable T known = answers.get(text);
         if (known == null) {
             known = ask.apply(text);
-            if (answers.size() < MOST) {
+            if (answers.size() < MOST && text.length() <= LONGEST) {
                 answers.put(text, known);
             }
         }
