@@ -138,7 +138,8 @@ final class PreviewCommand extends Command {
         int shown = 0;
         for (int i = 0; i < sets.size(); ) {
             if (format == Format.TABLE && shown++ == MOST_SHOWN) {
-                table.note("... and " + Wording.count(sets.size() - i, "set") + " more; --format csv and json have them all");
+                table.note("... and " + Wording.count(sets.size() - i, "set")
+                        + " more; --format csv and json have them all");
                 break;
             }
             ListedSet s = sets.get(i);
@@ -170,8 +171,8 @@ final class PreviewCommand extends Command {
         json.put("sheet", manifest.sheet());
         json.put("header_row", manifest.headerRow());
         json.put("columns", manifest.columns());
-        Iterable<Map<String, @Nullable Object>> sets =
-                () -> manifest.sets().stream().map(PreviewCommand::json).iterator(); // made one by one as they are written
+        Iterable<Map<String, @Nullable Object>> sets = () ->
+                manifest.sets().stream().map(PreviewCommand::json).iterator(); // made one by one as they are written
         json.put("sets", sets);
         json.put("problems", Problems.json(manifest.problems()));
         return json;

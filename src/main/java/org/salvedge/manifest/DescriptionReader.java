@@ -111,7 +111,6 @@ final class DescriptionReader {
     /** What stands further behind names no set. */
     private static final int LONGEST = 1_000;
 
-
     private final Goods goods;
     private final ClaimReader claims;
     private final SizeReader sizes;

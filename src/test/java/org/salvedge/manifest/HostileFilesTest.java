@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -100,6 +101,21 @@ class HostileFilesTest {
     void partsThatAreNestedBeyondReasonAreRefused() throws IOException {
         Path file = workbook("", "<a>".repeat(5_000));
         assertThatThrownBy(() -> reader.read(file, null)).isInstanceOf(Refused.class);
+    }
+
+    /** Backtracking over long cells once took minutes for what is read in a second. */
+    @Test
+    @Timeout(20)
+    void longTextsCostNoMoreThanTheirLength() throws IOException {
+        String cell = "55\" 43 - no power KX55A x 12 cm not Bild 1.234 - - / ".repeat(600);
+        StringBuilder rows = new StringBuilder("Description;Fault;Price;Model;Serial;Qty;Size\n");
+        for (int i = 0; i < 60; i++) {
+            rows.append((cell + ";").repeat(6)).append(cell).append('\n');
+        }
+        Path file = Files.writeString(folder.resolve("long.csv"), rows);
+        Manifest manifest = reader.read(file, null);
+        assertThat(manifest.columns()).containsEntry("claimed", "Fault");
+        assertThat(manifest.problems()).isNotEmpty();
     }
 
     @Test
