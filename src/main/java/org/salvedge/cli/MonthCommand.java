@@ -72,6 +72,8 @@ final class MonthCommand extends Command {
         overrides.apply(session);
         session.shop().requireThere();
         CompletableFuture<Void> tables = YieldTable.prepare();
+        boolean asBook = format != Format.JSON && (html == null || xlsx != null);
+        CompletableFuture<Void> books = asBook ? MonthWorkbook.prepare() : CompletableFuture.allOf();
         History history;
         List<Bid> bids;
         try (Ledger ledger = session.shop().read()) {
@@ -81,7 +83,7 @@ final class MonthCommand extends Command {
                     .filter(bid -> !bid.on().isAfter(last))
                     .toList();
         }
-        tables.join();
+        CompletableFuture.allOf(tables, books).join();
         Settings settings = session.shop().settings();
         if (format == Format.JSON) {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());

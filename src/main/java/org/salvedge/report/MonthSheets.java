@@ -119,11 +119,21 @@ final class MonthSheets {
                 lists("Lots", "Every lot, as it stood when " + month + " ended.", tables.lots(), 1),
                 lists(
                         "Open sets",
-                        "Sets still here when " + month + " ended, those longest here first.",
+                        "Sets still here when " + month
+                                + " ended, those longest here first; of over 10 000 the first 10 000.",
                         tables.open(),
                         1),
-                lists(TraceTables.SETS, "Sets decided or gone in " + month + " or the month before.", trace.sets(), 1),
-                lists(TraceTables.BY_SUPPLIER, "The same sets in another order.", trace.setsBySupplier(), 1),
+                lists(
+                        TraceTables.SETS,
+                        "Sets decided or gone in " + month + " or the month before; in " + month
+                                + " alone where these are over 10 000.",
+                        trace.sets(),
+                        1),
+                lists(
+                        TraceTables.BY_SUPPLIER,
+                        "The same sets in another order; not listed again where there are over 5 000.",
+                        trace.setsBySupplier(),
+                        1),
                 lists(
                         TraceTables.ATTEMPTS,
                         "Attempts with a fix that passed or failed; of the month alone where the year has over 20 000.",

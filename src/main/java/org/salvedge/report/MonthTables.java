@@ -17,6 +17,9 @@ import org.salvedge.yield.YieldRow;
 
 /** The tables of the monthly review, each for a sheet of its own. */
 final class MonthTables {
+    /** Of more sets than these, those longest here are listed. */
+    private static final int MOST_OPEN = 10_000;
+
     private final MonthReview review;
 
     MonthTables(MonthReview review) {
@@ -218,7 +221,8 @@ final class MonthTables {
                         Figure.MINUTES,
                         Figure.COST)
                 .title("Open sets");
-        for (OpenSet set : review.open()) {
+        for (OpenSet set :
+                review.open().subList(0, Math.min(MOST_OPEN, review.open().size()))) {
             table.row(
                     set.unit(),
                     set.lot(),

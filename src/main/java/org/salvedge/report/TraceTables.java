@@ -16,13 +16,16 @@ final class TraceTables {
     static final String BY_SUPPLIER = "Sets by supplier";
     static final String ATTEMPTS = "Attempts";
 
+    /** More sets than these are listed in one order only. */
+    private static final int FEW = 5_000;
+
     private final List<TraceSet> sets;
     private final List<TraceSet> bySupplier;
     private final List<TraceAttempt> attempts;
 
     TraceTables(MonthReview review) {
         sets = review.why().sets();
-        bySupplier = new ArrayList<>(sets);
+        bySupplier = new ArrayList<>(sets.size() <= FEW ? sets : List.of());
         bySupplier.sort(Comparator.comparing(TraceSet::supplier, Text.CODE_POINTS)
                 .thenComparing(TraceSet::lot, Text.CODE_POINTS)
                 .thenComparing(TraceSet::unit, Text.CODE_POINTS));

@@ -49,7 +49,7 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
         int to = (int) month.atEndOfMonth().toEpochDay();
         Sales sales = new Sales();
         for (int set = 0; set < h.sets(); set++) {
-            if (h.arrived(set) && h.exitStart(set) < h.exitStart(set + 1)) {
+            if (h.arrived(set) && soldWithin(h, set, from, to)) {
                 add(h, set, from, to, sales);
             }
         }
@@ -69,12 +69,19 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
                 count[f]++;
             }
         });
-        fixes.forEach((code, f) -> {
-            if (count[f] >= FEWEST) {
-                curves.add(curve(code, sales, f, unit));
-            }
-        });
+        fixes.entrySet().stream().filter(e -> count[e.getValue()] >= FEWEST).toList().parallelStream()
+                .map(e -> curve(e.getKey(), sales, e.getValue(), unit))
+                .forEachOrdered(curves::add);
         return List.copyOf(curves);
+    }
+
+    private static boolean soldWithin(History h, int set, int from, int to) {
+        for (int e = h.exitStart(set); e < h.exitStart(set + 1); e++) {
+            if (Sale.isSale(h, e) && h.exitDay(e) >= from && h.exitDay(e) <= to) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void add(History h, int set, int from, int to, Sales sales) {

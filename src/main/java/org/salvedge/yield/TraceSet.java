@@ -28,11 +28,18 @@ public record TraceSet(
         boolean saved,
         @Nullable YearMonth gone,
         @Nullable Money margin) {
+    /** More than these are listed for the month alone, and in one order only. */
+    public static final int MOST = 10_000;
 
-    /** By family and fault, then by label. */
+    /** By family and fault, then by label: of the month and the one before, or of the month where these are too many. */
     static List<TraceSet> of(Outcomes o, YearMonth month) {
+        List<TraceSet> both = of(o, month.minusMonths(1), month);
+        return both.size() <= MOST ? both : of(o, month, month);
+    }
+
+    private static List<TraceSet> of(Outcomes o, YearMonth first, YearMonth last) {
         History h = o.history();
-        YearMonth[] months = {month.minusMonths(1), month};
+        YearMonth[] months = {first, last};
         Days[] days = {Days.of(months[0]), Days.of(months[1])};
         List<TraceSet> sets = new ArrayList<>();
         for (int set = 0; set < h.sets(); set++) {
