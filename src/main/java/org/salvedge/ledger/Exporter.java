@@ -133,7 +133,7 @@ final class Exporter {
                 out.write(',');
             }
             first = false;
-            cell(column.format(fact), out);
+            cell(FormulaText.shown(column, column.format(fact)), out);
         }
         out.write("\r\n");
     }

@@ -127,7 +127,7 @@ final class RowParser<F extends Fact> {
             return;
         }
         try {
-            V value = column.type().parse(cell, money, codec);
+            V value = column.type().parse(FormulaText.meant(column, cell), money, codec);
             requirePast(column, value);
             requireNotNegative(value);
             values.put(column, value);

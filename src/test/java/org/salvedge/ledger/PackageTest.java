@@ -21,6 +21,7 @@ import org.salvedge.shop.Lot;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.TvSet;
+import org.salvedge.shop.UnitId;
 
 /** The history package, in and out. */
 class PackageTest {
@@ -68,6 +69,23 @@ class PackageTest {
         }
         assertThat(Files.readString(folder.resolve("out/attempts.csv")))
                 .contains("\r\n1,L1-001,2026-03-02T09:00:00,,row_drive,contact_mask,7,24.5,,true,");
+    }
+
+    @Test
+    void textThatASpreadsheetWouldTakeForAFormulaIsWrittenAsTextAndComesBackAsItWas() throws IOException {
+        ledger.importPackage(new Packages().write(folder.resolve("in")), Progress.NONE);
+        TvSet set = ledger.all(TvSet.class).get(0);
+        List<String> texts = List.of("=1+1", "'=1+1", "''@x", " =1", "-", "+49 1", "'quoted'", "plain", "'");
+        for (int i = 0; i < texts.size(); i++) {
+            UnitId label = new UnitId("L1-9" + i);
+            ledger.record(List.of(set.labelled(label).toBuilder().claimedText(texts.get(i)).arrived(false).landedCost(null).build()));
+        }
+        ledger.exportPackage(folder.resolve("out"), Progress.NONE);
+        assertThat(Files.readString(folder.resolve("out/units.csv"))).contains(",'=1+1").doesNotContainPattern("(?m),\\s*[=@]");
+        try (Ledger second = Ledger.create(folder.resolve("second.db"), SETTINGS, CLOCK)) {
+            second.importPackage(folder.resolve("out"), Progress.NONE);
+            assertThat(second.all(TvSet.class)).isEqualTo(ledger.all(TvSet.class));
+        }
     }
 
     @Test
