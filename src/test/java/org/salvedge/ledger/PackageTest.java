@@ -78,10 +78,16 @@ class PackageTest {
         List<String> texts = List.of("=1+1", "'=1+1", "''@x", " =1", "-", "+49 1", "'quoted'", "plain", "'");
         for (int i = 0; i < texts.size(); i++) {
             UnitId label = new UnitId("L1-9" + i);
-            ledger.record(List.of(set.labelled(label).toBuilder().claimedText(texts.get(i)).arrived(false).landedCost(null).build()));
+            ledger.record(List.of(set.labelled(label).toBuilder()
+                    .claimedText(texts.get(i))
+                    .arrived(false)
+                    .landedCost(null)
+                    .build()));
         }
         ledger.exportPackage(folder.resolve("out"), Progress.NONE);
-        assertThat(Files.readString(folder.resolve("out/units.csv"))).contains(",'=1+1").doesNotContainPattern("(?m),\\s*[=@]");
+        assertThat(Files.readString(folder.resolve("out/units.csv")))
+                .contains(",'=1+1")
+                .doesNotContainPattern("(?m),\\s*[=@]");
         try (Ledger second = Ledger.create(folder.resolve("second.db"), SETTINGS, CLOCK)) {
             second.importPackage(folder.resolve("out"), Progress.NONE);
             assertThat(second.all(TvSet.class)).isEqualTo(ledger.all(TvSet.class));
