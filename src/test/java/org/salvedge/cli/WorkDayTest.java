@@ -1,6 +1,7 @@
 package org.salvedge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -243,10 +244,10 @@ class WorkDayTest {
             assertThat(typed.get(n)).isLessThanOrEqualTo(USUAL + "p21.50 ".length());
         }
         assertThat(typed.stream().filter(n -> n <= USUAL).count()).isGreaterThanOrEqualTo(26);
-        System.out.println("key strokes a turn: commands " + mean(byCommand) + ", sheet " + mean(bySheet)
-                + ", terminal " + mean(typed));
-        assertThat(mean(typed)).isLessThan(mean(bySheet) / 2);
-        assertThat(mean(bySheet)).isLessThan(mean(byCommand));
+        // The figures of docs/bench-study.md.
+        assertThat(mean(byCommand)).isCloseTo(140.8, within(.05));
+        assertThat(mean(bySheet)).isCloseTo(37.2, within(.05));
+        assertThat(mean(typed)).isCloseTo(10.1, within(.05));
     }
 
     private static double mean(List<Integer> strokes) {
