@@ -27,6 +27,15 @@ public final class Names {
         return numbers.getOrDefault(text, -1);
     }
 
+    /** The number of a text; where it is not there, of the first that differs in letters' case and outer spaces only; or -1. */
+    public int findAlike(String text) {
+        int exact = find(text);
+        for (int i = 0; exact < 0 && i < texts.size(); i++) {
+            exact = texts.get(i).strip().equalsIgnoreCase(text.strip()) ? i : -1;
+        }
+        return exact;
+    }
+
     /** The text, "" for -1. */
     public String text(int number) {
         return number < 0 ? "" : texts.get(number);

@@ -45,7 +45,7 @@ final class Lineup {
 
     private Kind kind(Candidate c, int number) {
         History history = parts.records.history;
-        int maker = c.maker() == null ? -1 : history.makers().find(c.maker());
+        int maker = c.maker() == null ? -1 : history.makers().findAlike(c.maker());
         double size =
                 c.inches() == null || !(c.inches() > 0) ? Double.NaN : Math.log(c.inches() / Records.USUAL_INCHES);
         int claim = parts.records.codes.claim(c.claimed());

@@ -20,6 +20,8 @@ final class SymptomWords {
 
     private static final Pattern HALF = Pattern.compile("(?<![\\p{N}/.])1/2\\s+(?=\\p{L})");
 
+    private static final Set<Idea> SHOWN = EnumSet.of(Idea.PICTURE, Idea.SOUND);
+
     private static final Set<Idea> STATES = EnumSet.of(
             Idea.NOT,
             Idea.CRACK,
@@ -106,10 +108,23 @@ final class SymptomWords {
                 items = new ArrayList<>();
             } else {
                 items.add(new Clause.Item(String.join(" ", words.subList(i, to)), ideas));
+                Phrases.Found<Set<Idea>> next = to < words.size() ? at(words, to) : null;
+                if (next != null && isSettled(items) && next.meaning().stream().anyMatch(SHOWN::contains)) {
+                    add(items, into); // "picture ok sound dead"
+                    items = new ArrayList<>();
+                }
             }
             i = to;
         }
         add(items, into);
+    }
+
+    /** Whether the last two words say of picture or sound that it is well. */
+    private static boolean isSettled(List<Clause.Item> items) {
+        int last = items.size() - 1;
+        return last == 1
+                && (items.get(last).is(Idea.FINE) || items.get(last).is(Idea.OK))
+                && SHOWN.stream().anyMatch(items.get(0)::is);
     }
 
     private static void add(List<Clause.Item> items, List<Clause> into) {
