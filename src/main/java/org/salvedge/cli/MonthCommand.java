@@ -20,6 +20,7 @@ import org.salvedge.shop.Settings;
 import org.salvedge.stats.Kitagawa;
 import org.salvedge.yield.Cause;
 import org.salvedge.yield.Causes;
+import org.salvedge.yield.ChangeSplit;
 import org.salvedge.yield.MonthChange;
 import org.salvedge.yield.MonthFigures;
 import org.salvedge.yield.MonthReview;
@@ -87,7 +88,9 @@ final class MonthCommand extends Command {
         Settings settings = session.shop().settings();
         if (format == Format.JSON) {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());
-            session.json(json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked)));
+            Map<String, Object> json = json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked));
+            json.put("suppliers", suppliers(ChangeSplit.yieldBySupplier(outcomes, asked)));
+            session.json(json);
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
@@ -159,6 +162,19 @@ final class MonthCommand extends Command {
         json.put("signal", chart != null && chart.signal());
         json.put("causes", causes.stream().map(MonthCommand::cause).toList());
         return json;
+    }
+
+    /** Mix and rate by supplier; none where one of the two months decided nothing. */
+    private static List<Map<String, Object>> suppliers(ChangeSplit split) {
+        List<Map<String, Object>> suppliers = new ArrayList<>();
+        for (ChangeSplit.Cell cell : Double.isNaN(split.mix()) ? List.<ChangeSplit.Cell>of() : split.cells()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("supplier", cell.keys().get(0));
+            one.put("mix", cell.mix());
+            one.put("rate", cell.rate());
+            suppliers.add(one);
+        }
+        return suppliers;
     }
 
     private static Map<String, Object> cause(Cause cause) {

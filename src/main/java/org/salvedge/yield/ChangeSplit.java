@@ -48,7 +48,8 @@ public record ChangeSplit(double before, double now, double mix, double rate, Li
         return of(o, month, false, set -> faultKeys(o, set));
     }
 
-    static ChangeSplit yieldBySupplier(Outcomes o, YearMonth month) {
+    /** Of the yield, by supplier. */
+    public static ChangeSplit yieldBySupplier(Outcomes o, YearMonth month) {
         return of(o, month, false, set -> supplierKey(o.history(), set));
     }
 

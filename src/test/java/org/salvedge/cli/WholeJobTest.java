@@ -272,6 +272,23 @@ class WholeJobTest {
     }
 
     @Test
+    void theMonthIsAlsoAWebPageAndData() throws IOException {
+        assertThat(shop.run("month", "2026-03", "--html", "month.html"))
+                .as(shop.err())
+                .isZero();
+        assertThat(shop.folder().resolve("month.html")).content().startsWith("<!doctype html>");
+        assertThat(shop.folder().resolve("reports/month-2026-03.xlsx")).doesNotExist();
+        assertThat(shop.run("month", "2026-03", "--html", "both.html", "--xlsx", "both.xlsx"))
+                .isZero();
+        assertThat(shop.folder().resolve("both.html")).isNotEmptyFile();
+        assertThat(shop.folder().resolve("both.xlsx")).isNotEmptyFile();
+        assertThat(shop.run("month", "2026-03", "--format", "json")).isZero();
+        assertThat(json().get("causes").isArray()).isTrue();
+        assertThat(json().get("suppliers").isArray()).isTrue();
+        assertThat(json().get("signal").isBoolean()).isTrue();
+    }
+
+    @Test
     void showTellsWhereASetStandsAndWhatItMade() throws IOException {
         shop.run(
                 "attempt",

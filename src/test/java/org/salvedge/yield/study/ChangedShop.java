@@ -2,6 +2,7 @@ package org.salvedge.yield.study;
 
 import java.time.YearMonth;
 import java.util.Currency;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.History;
 import org.salvedge.shop.HistoryBuilder;
@@ -51,25 +52,6 @@ final class ChangedShop {
         "no_sound",
         "customer_return",
         "untested"
-    };
-
-    /** Fault, fix, share of first tries, chance, minutes, parts. */
-    private record Way(int fault, String fix, double share, double chance, double minutes, double parts) {}
-
-    private static final Way[] WAYS = {
-        new Way(0, "contact_mask", .7, .62, 40, 1),
-        new Way(0, "reseat_cable", .3, .25, 9, 0),
-        new Way(1, "rebond_film", .5, .2, 50, 5),
-        new Way(1, "panel_swap", .1, .7, 70, 60),
-        new Way(2, "timing_board_swap", .85, .75, 25, 22),
-        new Way(2, "reseat_cable", .15, .2, 9, 0),
-        new Way(3, "led_strips", .85, .8, 75, 25),
-        new Way(3, "led_driver", .15, .5, 30, 10),
-        new Way(4, "power_board_repair", 1, .78, 35, 12),
-        new Way(5, "main_board_swap", .75, .7, 30, 30),
-        new Way(5, "reflash", .25, .3, 18, 0),
-        new Way(6, "reflash", 1, .75, 18, 0),
-        new Way(8, "port_repair", .9, .78, 24, 4)
     };
 
     private record Supplier(String name, double truth, double glass, double[] claims, double share) {}
@@ -312,14 +294,11 @@ final class ChangedShop {
         end(id, family, day, passed);
     }
 
-    private @org.jspecify.annotations.Nullable Way way(int fault, String tried) {
-        double[] weights = new double[WAYS.length];
-        boolean any = false;
-        for (int w = 0; w < WAYS.length; w++) {
-            weights[w] = WAYS[w].fault() == fault && !WAYS[w].fix().equals(tried) ? WAYS[w].share() : 0;
-            any |= weights[w] > 0;
-        }
-        return any ? WAYS[chance.pick(weights)] : null;
+    private @Nullable Way way(int fault, String tried) {
+        double[] weights = Way.ALL.stream()
+                .mapToDouble(w -> w.fault() == fault && !w.fix().equals(tried) ? w.share() : 0)
+                .toArray();
+        return java.util.Arrays.stream(weights).sum() > 0 ? Way.ALL.get(chance.pick(weights)) : null;
     }
 
     private void attempt(
