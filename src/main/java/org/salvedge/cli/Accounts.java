@@ -76,8 +76,8 @@ final class Accounts {
                 Column.of("net", "net", Kind.MONEY),
                 Column.of("landed", "landed", Kind.MONEY),
                 Column.of("margin", "margin", Kind.MONEY));
-        Money net = SetAccount.labour(lot, session.shop().settings().labourRate(), book)
-                .negated();
+        Money labour = SetAccount.labour(lot, session.shop().settings().labourRate(), book);
+        Money net = labour.negated();
         Map<Standing, Integer> count = new EnumMap<>(Standing.class);
         for (SetAccount a : accounts) {
             TvSet set = a.set();
@@ -94,7 +94,7 @@ final class Accounts {
             count.merge(a.standing(), 1, Integer::sum);
         }
         session.print(table.build(), Format.TABLE);
-        session.say(accounts.size() + " sets"
+        session.say(Wording.count(accounts.size(), "set")
                 + (count.isEmpty() ? "" : ": ")
                 + count.entrySet().stream()
                         .map(e -> e.getValue() + " " + e.getKey().words())
@@ -103,6 +103,11 @@ final class Accounts {
         Money cost = lot.landedCost(book);
         session.say("Net recovery so far " + shown(net) + ", landed cost " + shown(cost) + ", together "
                 + shown(net.minus(cost)) + " " + book + ".");
+        if (!labour.isZero()) {
+            session.say("Net recovery is less " + shown(labour) + " for " + lot.minutes()
+                    + " min of labour on the lot as a whole, which no set carries: without it, as in `yield --by lot`, "
+                    + shown(net.plus(labour).minus(cost)) + ".");
+        }
     }
 
     private static String shown(Money money) {

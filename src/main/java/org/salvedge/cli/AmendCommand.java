@@ -30,6 +30,8 @@ final class AmendCommand extends Recording {
     @Option(names = "--why", required = true, paramLabel = "TEXT", description = "The reason, kept with it.")
     String why = "";
 
+    private long amendment;
+
     @Unmatched
     List<String> columns = new ArrayList<>();
 
@@ -49,7 +51,20 @@ final class AmendCommand extends Recording {
         if (changed.equals(fact)) {
             throw new Refused("entry " + entry + " says so already; nothing was changed");
         }
-        return List.of(amend(ledger, entry, changed, why.strip()));
+        Put put = amend(ledger, entry, changed, why.strip());
+        amendment = put.entry();
+        return List.of(put);
+    }
+
+    @Override
+    void afterwards(Session session, Ledger ledger) {
+        List<Long> followers = ledger.followersOf(amendment);
+        if (!followers.isEmpty()) {
+            long first = followers.get(0);
+            long last = followers.get(followers.size() - 1);
+            session.remark((first == last ? "entry " + first : "entries " + first + " to " + last)
+                    + " followed, so that the shares of the landed cost add up: " + followers.size() + " in all");
+        }
     }
 
     /** What picocli does not know are the columns: --name value, or --name=value. */

@@ -10,6 +10,7 @@ import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.UnitId;
+import org.salvedge.yield.Key;
 import picocli.CommandLine.Parameters;
 
 /** Tab completion: prints the script; the script asks back for what only the shop knows. */
@@ -35,7 +36,8 @@ final class CompletionCommand extends Command {
     int run(Session session) {
         switch (what) {
             case "bash" -> session.out().print(CompletionScript.text());
-            case "faults", "fixes", "labels", "lots" -> words(session).forEach(session::say);
+            case "faults", "fixes", "keys", "labels", "lots", "suppliers" ->
+                words(session).forEach(session::say);
             default -> throw new Usage("completion: \"" + what + "\" is not a shell with a script; there is bash");
         }
         return Status.DONE;
@@ -49,6 +51,7 @@ final class CompletionCommand extends Command {
                 case "faults" ->
                     codes.faults().keySet().stream().map(Coded::code).toList();
                 case "fixes" -> codes.fixes().keySet().stream().map(Coded::code).toList();
+                case "keys" -> Key.all().stream().map(Key::code).toList();
                 default -> fromLedger(session);
             };
         } catch (Refused | LedgerFailure e) {
@@ -61,6 +64,12 @@ final class CompletionCommand extends Command {
         try (Ledger ledger = session.shop().read()) {
             if (what.equals("lots")) {
                 ledger.all(Lot.class).stream().map(Lot::lot).map(LotId::value).forEach(words::add);
+            } else if (what.equals("suppliers")) {
+                ledger.all(Lot.class).stream()
+                        .map(Lot::supplier)
+                        .distinct()
+                        .sorted()
+                        .forEach(words::add);
             } else {
                 ledger.unitsLike(beginning, MOST).stream()
                         .map(UnitId::value)

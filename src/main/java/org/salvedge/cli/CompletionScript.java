@@ -11,7 +11,8 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** The script for bash: commands, options and fixed words stand in it; labels and the shop's codes are asked for. */
 final class CompletionScript {
-    private static final Map<String, String> ASKED = Map.of("--fault", "faults", "--fix", "fixes", "--lot", "lots");
+    private static final Map<String, String> ASKED =
+            Map.of("--fault", "faults", "--fix", "fixes", "--lot", "lots", "--by", "keys", "--supplier", "suppliers");
     private static final List<String> FILES = List.of("FILE", "DIR");
 
     private CompletionScript() {}
@@ -107,6 +108,14 @@ final class CompletionScript {
                     esac
                 done
                 _salvedge_ask() { "${COMP_WORDS[0]}" "${shop[@]}" completion "$@" 2> /dev/null; }
+                # What the shop holds is text, never a command: it is compared, not read by the shell.
+                _salvedge_offer() {
+                    local line kept=
+                    [ "$value" != "ask keys" ] || kept=${1%"${1##*,}"}
+                    while IFS= read -r line; do
+                        [[ $line != "${1#"$kept"}"* ]] || COMPREPLY+=("$kept$line")
+                    done
+                }
                 if [ -z "$command" ]; then
                     if [ "$before" = --shop ]; then
                         COMPREPLY=($(compgen -d -- "$word"))
@@ -124,15 +133,15 @@ final class CompletionScript {
                 case $value in
                     files) COMPREPLY=($(compgen -f -- "$word")); return ;;
                     words*) COMPREPLY=($(compgen -W "${value#words }" -- "$word")); return ;;
-                    ask*) COMPREPLY=($(compgen -W "$(_salvedge_ask "${value#ask }")" -- "$word")); return ;;
+                    ask*) _salvedge_offer "$word" < <(_salvedge_ask "${value#ask }"); return ;;
                     nothing) return ;;
                 esac
                 case $word in
                     -*) COMPREPLY=($(compgen -W "$options" -- "$word")); return ;;
                 esac
                 case $command in
-                    @UNITS@) COMPREPLY=($(compgen -W "$(_salvedge_ask labels "$word")" -- "$word")) ;;
-                    @UNITS_OR_LOTS@) COMPREPLY=($(compgen -W "$(_salvedge_ask labels "$word"; _salvedge_ask lots)" -- "$word")) ;;
+                    @UNITS@) _salvedge_offer "$word" < <(_salvedge_ask labels "$word") ;;
+                    @UNITS_OR_LOTS@) _salvedge_offer "$word" < <(_salvedge_ask labels "$word"; _salvedge_ask lots) ;;
             @WITHIN@        completion) COMPREPLY=($(compgen -W "bash" -- "$word")) ;;
                     *) COMPREPLY=($(compgen -f -- "$word")) ;;
                 esac

@@ -161,7 +161,11 @@ final class DemoCommand extends Command {
     private static void tell(Session session, Path place) {
         session.say("An invented shop stands in " + place
                 + ": 62 lots, about 4 100 sets, two years. What to look at next:");
-        session.say("  cd " + place);
+        session.say("  cd " + Wording.typed(place.toString()));
+        String called = session.surroundings().environment().get("SALVEDGE_CALLED");
+        if (called != null && !called.isBlank()) {
+            session.say("  alias salvedge=" + Wording.typed(called));
+        }
         session.say("  salvedge " + String.join(" ", worth()));
         session.say("                              a lot that is on sale: what it should bring, and the most to bid");
         session.say("  salvedge hindsight          whether such answers held, lot by lot");

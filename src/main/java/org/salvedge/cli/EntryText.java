@@ -153,7 +153,7 @@ final class EntryText {
     private EntryText bid(Bid b) {
         say("on " + b.on());
         say("from", b.supplier());
-        say(b.sets() == null ? null : b.sets() + " sets");
+        say(b.sets() == null ? null : Wording.count(b.sets(), "set"));
         say("limit", b.limit());
         say("expected", b.mean());
         yesNo(b.won(), "won", "not won");

@@ -33,7 +33,7 @@ final class Explanation {
         for (TableReading table : manifest.tables()) {
             session.say("");
             session.say((table.sheet().isEmpty() ? "" : "Sheet \"" + table.sheet() + "\", ") + "header in row "
-                    + table.headerRow() + ", " + table.sets() + " sets");
+                    + table.headerRow() + ", " + Wording.count(table.sets(), "set"));
             session.print(columns(table), Format.TABLE);
         }
         if (!words.isEmpty()) {

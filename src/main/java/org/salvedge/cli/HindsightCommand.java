@@ -63,7 +63,7 @@ final class HindsightCommand extends Command {
         List<HeldLot> lots = lots(session, settings);
         HindsightVerdict verdict = HindsightVerdict.of(lots);
         if (xlsx != null) {
-            Path file = session.file(xlsx);
+            Path file = Reports.target(session, "--xlsx", xlsx, ".xlsx");
             Reports.write(file, () -> HindsightWorkbook.write(lots, verdict, Reports.paper(session), file));
             verdict.words().forEach(session::say);
             session.say("Written to " + file);

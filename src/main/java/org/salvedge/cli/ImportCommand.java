@@ -81,11 +81,9 @@ final class ImportCommand extends Command {
                         ? null
                         : there.labourRate().stripTrailingZeros().toPlainString(),
                 here.labourRate().stripTrailingZeros().toPlainString());
-        differs(
-                lines,
-                "zone",
-                there.zone() == null ? null : there.zone().getId(),
-                here.zone().getId());
+        if (there.zone() != null && !there.zone().getRules().equals(here.zone().getRules())) {
+            differs(lines, "zone", there.zone().getId(), here.zone().getId());
+        }
         differs(
                 lines,
                 "basis",

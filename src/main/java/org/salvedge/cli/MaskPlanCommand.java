@@ -181,8 +181,8 @@ final class MaskPlanCommand extends Command {
                 : new Basis(
                         of,
                         MaskPrior.fromRecipes(usual, known),
-                        Wording.count(known.size(), "recipe") + " of this panel, " + good
-                                + " good uses, beside 0.3 a contact",
+                        Wording.count(known.size(), "recipe") + " of this panel, " + Wording.count(good, "good use")
+                                + ", beside 0.3 a contact",
                         distance,
                         RecipeBook.best(known));
     }

@@ -96,13 +96,14 @@ final class MonthCommand extends Command {
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
         say(session, review);
         if (html != null) {
-            Path page = session.file(html);
+            Path page = Reports.target(session, "--html", html, ".html");
             Reports.write(page, () -> MonthPage.write(review, Reports.paper(session), page));
             session.say("Written to " + page);
         }
         if (html == null || xlsx != null) {
-            Path book =
-                    xlsx == null ? session.shop().reports().resolve("month-" + asked + ".xlsx") : session.file(xlsx);
+            Path book = xlsx == null
+                    ? session.shop().reports().resolve("month-" + asked + ".xlsx")
+                    : Reports.target(session, "--xlsx", xlsx, ".xlsx");
             Reports.write(book, () -> MonthWorkbook.write(review, Reports.paper(session), book));
             session.say("Written to " + book);
         }
@@ -124,7 +125,7 @@ final class MonthCommand extends Command {
 
     private static String line(MonthFigures m) {
         var row = m.counted();
-        return row.decided() + " sets decided, " + row.saved() + " saved"
+        return Wording.count(row.decided(), "set") + " decided, " + row.saved() + " saved"
                 + (row.decided() == 0
                         ? ""
                         : String.format(java.util.Locale.ROOT, ", yield %.2f", (double) row.saved() / row.decided()));

@@ -101,9 +101,9 @@ final class Program {
         if (command == null) {
             throw new Usage("\"" + name + "\" is not a command"
                     + Nearest.to(name, Commands.names())
-                            .map(n -> ". Did you mean " + n + "?")
-                            .orElse("")
-                    + ". `salvedge --help` lists them");
+                            .map(n -> ". Did you mean " + n + "? ")
+                            .orElse(". ")
+                    + "`salvedge --help` lists them");
         }
         return command;
     }

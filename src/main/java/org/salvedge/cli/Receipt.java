@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.cli.ReceiveCommand.Received;
 import org.salvedge.manifest.Manifest;
+import org.salvedge.report.Digits;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.TvSet;
@@ -50,12 +51,14 @@ final class Receipt {
         List<TvSet> sets = received.sets();
         long missing = missing(sets);
         long extra = sets.stream().filter(s -> s.line() == null).count();
-        session.say(
-                "Lot " + received.lot().lot() + " from " + received.lot().supplier() + ": " + sets.size() + " sets, "
-                        + (sets.size() - missing) + " arrived" + (missing > 0 ? ", " + missing + " missing" : "")
-                        + (extra > 0 ? ", " + extra + " not on the list" : ""));
+        session.say("Lot " + received.lot().lot() + " from " + received.lot().supplier() + ": "
+                + Wording.count(sets.size(), "set") + ", "
+                + (sets.size() - missing) + " arrived" + (missing > 0 ? ", " + missing + " missing" : "")
+                + (extra > 0 ? ", " + extra + " not on the list" : ""));
         session.say("Labels " + sets.get(0).unit() + " to "
-                + sets.get(sets.size() - 1).unit() + "; landed cost " + cost + " " + cost.currency()
+                + sets.get(sets.size() - 1).unit() + "; landed cost "
+                + Digits.grouped(cost.amount(), cost.amount().scale()) + " "
+                + cost.currency()
                 + (missing == sets.size() ? ", the lot's loss: no set arrived" : ", " + each(sets)));
         session.say("The list is kept as " + shown(session, received.kept()));
         if (!received.sheets().isEmpty()) {

@@ -167,6 +167,7 @@ final class ReceiveCommand extends Command {
                     kept.drop();
                 }
             }
+            lostBids(session, ledger, manifest);
             received = new Received(noted, ledger.setsOf(noted.lot()), manifest, kept.place(), new ArrayList<>());
         }
         boolean sheets = sheets(session, received);
@@ -251,13 +252,13 @@ final class ReceiveCommand extends Command {
     private void requireNew(Ledger ledger, Manifest manifest) {
         LotId id = new LotId(lot);
         ledger.lot(id).ifPresent(e -> {
-            throw new Refused(
-                    "lot " + id + " is booked already (entry " + e.number() + "). `salvedge show " + id + "` shows it");
+            throw new Refused("lot " + id + " is booked already (entry " + e.number() + "). `salvedge show "
+                    + Wording.typed(id.value()) + "` shows it");
         });
         for (Lot booked : ledger.all(Lot.class)) {
             if (Receipt.isOf(booked, manifest)) {
                 throw new Refused(manifest.file() + ": this very file was received before, as lot " + booked.lot()
-                        + ". `salvedge show " + booked.lot() + "` shows it");
+                        + ". `salvedge show " + Wording.typed(booked.lot().value()) + "` shows it");
             }
         }
     }
@@ -304,6 +305,17 @@ final class ReceiveCommand extends Command {
             }
         }
         return numbers;
+    }
+
+    /** What somebody said of a bid stays; that the list has come all the same is said. */
+    private void lostBids(Session session, Ledger ledger, Manifest manifest) {
+        for (Bid bid : ledger.all(Bid.class)) {
+            if (manifest.sha256().equals(bid.manifest()) && Boolean.FALSE.equals(bid.won())) {
+                session.remark("note: bid " + bid.number() + " on this list is on record as not won, and stays so."
+                        + " If it was won after all: salvedge bid " + Wording.typed(file.toString())
+                        + " --won yes --lot " + Wording.typed(lot));
+            }
+        }
     }
 
     /** A bid on this very list was won: the lot says at what price. */

@@ -48,8 +48,8 @@ final class RegroupCommand extends Command {
             }
         }
         int sets = changes.values().stream().mapToInt(Integer::intValue).sum();
-        changes.forEach((change, n) -> session.say(change + ": " + n + (n == 1 ? " set" : " sets")));
-        session.say(sets + (sets == 1 ? " set" : " sets") + (dryRun ? " would change" : " changed") + " family");
+        changes.forEach((change, n) -> session.say(change + ": " + Wording.count(n, "set")));
+        session.say(Wording.count(sets, "set") + (dryRun ? " would change" : " changed") + " family");
         return Status.DONE;
     }
 }

@@ -3,6 +3,7 @@ package org.salvedge.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.salvedge.ledger.LedgerFailure;
 import org.salvedge.report.Paper;
 import org.salvedge.shop.Settings;
@@ -13,6 +14,31 @@ final class Reports {
 
     interface Writing {
         void run() throws IOException;
+    }
+
+    /**
+     * Where a report goes that somebody named.
+     *
+     * @param option as it was typed
+     * @param ending that says what the file holds, with its dot
+     * @throws Usage if the name says that it holds something else
+     * @throws LedgerFailure if its folder is not there; only the shop's own is made
+     */
+    static Path target(Session session, String option, Path named, String ending) {
+        if (!named.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw new Usage(option + ": \"" + named + "\" must end in " + ending);
+        }
+        Path file = session.file(named);
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null
+                && !Files.isDirectory(folder)
+                && !folder.equals(session.shop().reports().toAbsolutePath())) {
+            throw new LedgerFailure(
+                    option + ": " + file + " could not be written: there is no folder " + folder
+                            + ". Make it, or name another",
+                    null);
+        }
+        return file;
     }
 
     /** A report that cannot be written is status 4; none stands half written. */

@@ -65,7 +65,7 @@ final class SystemTerminal implements Terminal {
     @Override
     public Screen screen() {
         if (console == null) {
-            return Screen.plain();
+            return dumb() || saysAscii() ? Screen.ascii() : Screen.plain();
         }
         boolean colour = !dumb() && value("NO_COLOR").isEmpty();
         return new Screen(columns > 0 ? columns : Screen.WIDEST, !dumb() && speaksUnicode(), colour);
@@ -73,6 +73,17 @@ final class SystemTerminal implements Terminal {
 
     private boolean dumb() {
         return value("TERM").equals("dumb");
+    }
+
+    /** A file or a pipe may be read anywhere: only a locale that names ASCII means it. */
+    private boolean saysAscii() {
+        for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
+            String locale = value(name);
+            if (!locale.isEmpty()) {
+                return locale.equals("C") || locale.equals("POSIX");
+            }
+        }
+        return false;
     }
 
     private boolean speaksUnicode() {

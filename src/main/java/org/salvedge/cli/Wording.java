@@ -18,6 +18,11 @@ final class Wording {
         return String.join(" ", items.stream().map(String::valueOf).toList());
     }
 
+    /** A name as it can be typed after a command: in quotes where a shell would part or read it. */
+    static String typed(String name) {
+        return name.matches("[A-Za-z0-9._/:@%+=,-]+") ? name : "'" + name.replace("'", "'\\''") + "'";
+    }
+
     /** {@code 1 set}, {@code 2 sets}. */
     static String count(long n, String one) {
         return n + " " + one + (n == 1 ? "" : "s");

@@ -223,7 +223,7 @@ final class WorthCommand extends Command {
         StopTable stops = StopTable.of(known.model(), answer.worth());
         Looking look = inspect == null ? null : Looking.at(known.model(), answer.question(), inspect);
         if (xlsx != null) {
-            Path sheet = session.file(xlsx);
+            Path sheet = Reports.target(session, "--xlsx", xlsx, ".xlsx");
             Reports.write(
                     sheet,
                     () -> BidWorkbook.write(

@@ -68,13 +68,17 @@ final class YieldCommand extends Command {
         tables.join();
         YieldTable yields = YieldTable.of(outcomes, keys);
         if (xlsx != null) {
-            Path file = session.file(xlsx);
+            Path file = Reports.target(session, "--xlsx", xlsx, ".xlsx");
             YieldTable whole = YieldTable.of(outcomes, List.of());
             Reports.write(file, () -> YieldWorkbook.write(yields, whole, Reports.paper(session), file));
             session.say("Written to " + file);
             return Status.DONE;
         }
         session.print(YieldReport.table(yields), format);
+        if (yields.rows().isEmpty() && format == Format.TABLE) {
+            session.remark("No set is on record" + (asOf == null ? "" : " by " + asOf)
+                    + ". `salvedge receive` books a lot, `salvedge import` moves in with a history.");
+        }
         return Status.DONE;
     }
 }

@@ -1,5 +1,7 @@
 package org.salvedge.ledger;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -17,6 +19,9 @@ import org.sqlite.SQLiteOpenMode;
 final class Database implements AutoCloseable {
     /** How long a write waits for another one to end. */
     private static final int PATIENCE_MILLIS = 30_000;
+
+    /** Bytes that a reader of a ledger needs beside it. */
+    private static final long LEAST_ROOM = 64 * 1024;
 
     private static final int BULK_CACHE_KIB = 128 * 1024;
 
@@ -246,6 +251,15 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** SQLite says "input or output" where it wanted to lengthen a file beside the ledger. */
+    private static boolean isFull(Path file) {
+        try {
+            return Files.getFileStore(file).getUsableSpace() < LEAST_ROOM;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** What went wrong, in words that say what to do. */
     static LedgerFailure failure(Path file, SQLException e) {
         String advice = "";
@@ -253,7 +267,10 @@ final class Database implements AutoCloseable {
             advice = switch (s.getResultCode().code & 0xff) {
                 case 5, 6 -> "another program is writing to it; try again in a moment";
                 case 8 -> "it cannot be written; see its permissions and those of its folder";
-                case 10 -> "the disk could not be read or written";
+                case 10 ->
+                    isFull(file)
+                            ? "the disk is full; make room and try again"
+                            : "the disk could not be read or written";
                 case 11 -> "its file is damaged; go back to a copy, then run audit";
                 case 13 -> "the disk is full; make room and try again";
                 case 14 -> "it cannot be opened; see that it is there and may be read";

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Attempt;
+import org.salvedge.shop.Comeback;
+import org.salvedge.shop.Exit;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.TvSet;
@@ -119,7 +121,10 @@ record Entries(Store store) {
     private List<Entry> inOrderOfTime(List<Stored<? extends Fact>> rows, LocalDate arrival) throws SQLException {
         Map<Place, Entry> ordered = new TreeMap<>();
         for (Stored<? extends Fact> row : rows) {
-            Place place = place(row, arrival);
+            boolean firstOfDay = row.fact() instanceof Comeback back && goneBefore(back, rows);
+            Place place = firstOfDay
+                    ? new Place(((Comeback) row.fact()).on().atStartOfDay(), Tables.ALL.size(), row.entry())
+                    : place(row, arrival);
             Entry entry = entry(row.entry(), row.fact());
             ordered.put(place, entry);
             if (entry.supersededBy() != 0 && store.entry(entry.supersededBy()).isEmpty()) {
@@ -128,6 +133,23 @@ record Entries(Store store) {
             }
         }
         return List.copyOf(ordered.values());
+    }
+
+    /** Whether the set stood sold from an earlier day when the day of its comeback began: what it did that day came after. */
+    private boolean goneBefore(Comeback back, List<Stored<? extends Fact>> rows) throws SQLException {
+        LocalDate gone = LocalDate.MIN;
+        LocalDate here = LocalDate.MIN;
+        for (Stored<? extends Fact> row : rows) {
+            if (!store.stands(row.entry())) {
+                continue;
+            }
+            if (row.fact() instanceof Exit e && e.leaves() && e.on().isBefore(back.on())) {
+                gone = e.on().isAfter(gone) ? e.on() : gone;
+            } else if (row.fact() instanceof Comeback c && c.restocked() && c.on().isBefore(back.on())) {
+                here = c.on().isAfter(here) ? c.on() : here;
+            }
+        }
+        return gone.isAfter(here);
     }
 
     private static <F extends Fact> Place place(Stored<F> row, LocalDate arrival) {

@@ -145,6 +145,11 @@ public final class Ledger implements AutoCloseable {
         return write(recorder -> recorder.amend(entry, changed, why));
     }
 
+    /** Entries that an amendment brought with it, so that a lot's shares add up; in order of their numbers. */
+    public List<Long> followersOf(long amendment) {
+        return database.read(c -> new Corrections(c).followersOf(amendment));
+    }
+
     /** Takes an entry back; refused, with their names, where later entries rest on it. Returns the new entry's number. */
     public long undo(long entry, String why) {
         return write(recorder -> recorder.undo(entry, why));

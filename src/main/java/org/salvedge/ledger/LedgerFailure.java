@@ -18,6 +18,9 @@ public final class LedgerFailure extends RuntimeException {
             return false;
         }
         int code = e.getResultCode().code & 0xff;
-        return code == SQLiteErrorCode.SQLITE_CANTOPEN.code || code == SQLiteErrorCode.SQLITE_READONLY.code;
+        return code == SQLiteErrorCode.SQLITE_IOERR.code
+                || code == SQLiteErrorCode.SQLITE_FULL.code
+                || code == SQLiteErrorCode.SQLITE_CANTOPEN.code
+                || code == SQLiteErrorCode.SQLITE_READONLY.code;
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
+import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
@@ -28,6 +29,8 @@ final class PackageRows {
     private final RowSink sink;
     private final PackageSets sets;
     private final LotShares shares;
+    private int lotsRead;
+    private int lotsHeld;
     private final Int2IntOpenHashMap lotRow = new Int2IntOpenHashMap();
 
     /** Where good rows go. */
@@ -62,6 +65,7 @@ final class PackageRows {
         if (!eachRow(Tables.LOTS, new LotCheck())) {
             sets.breakLots();
         }
+        requireNotHereAlready();
         lookAhead();
         shareOut();
         if (!eachRow(Tables.UNITS, new UnitCheck())) {
@@ -77,6 +81,16 @@ final class PackageRows {
         eachRow(Tables.RECIPES, checks::recipe);
         eachRow(Tables.BIDS, checks::bid);
         eachRow(Tables.OFFERS, checks::offer);
+    }
+
+    /** The same package again: one sentence says more than a line for each of its rows. */
+    private void requireNotHereAlready() {
+        if (lotsRead > 0 && lotsHeld == lotsRead) {
+            throw new Refused("this package is here already: "
+                    + (lotsRead == 1 ? "its lot is" : "all of its " + lotsRead + " lots are")
+                    + " on record in this shop. Nothing was taken. If it comes from another shop that names its lots"
+                    + " alike, import it into a shop of its own");
+        }
     }
 
     /** Reads one file; false if its header is wrong. */
@@ -178,6 +192,11 @@ final class PackageRows {
     /** Lots are kept aside until their cost is shared out. */
     private final class LotCheck implements RowCheck<Lot> {
         @Override
+        public void spoilt(Values<Lot> values) {
+            lotsRead++;
+        }
+
+        @Override
         public void fill(Values<Lot> values) throws SQLException {
             sets.seeLot(values.get(Tables.LOTS.lot));
         }
@@ -190,6 +209,8 @@ final class PackageRows {
                 row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
             }
             int id = codec.lots().id(lot.lot().value());
+            lotsRead++;
+            lotsHeld += held.lot(id) ? 1 : 0;
             if (RowCheck.isNew(sets.lots().containsKey(id), held.lot(id), Tables.LOTS.lot, lot.lot(), row)) {
                 sets.lots().put(id, lot);
                 lotRow.put(id, (int) row.row());

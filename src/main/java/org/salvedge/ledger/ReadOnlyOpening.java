@@ -16,9 +16,12 @@ final class ReadOnlyOpening {
     static Database open(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null && Files.isWritable(folder) && Files.isWritable(file)) {
-            return Database.forQueries(file);
+            return orWithoutLog(Database.forQueries(file), file);
         }
-        Database database = Database.forReading(file);
+        return orWithoutLog(Database.forReading(file), file);
+    }
+
+    private static Database orWithoutLog(Database database, Path file) {
         boolean good = false;
         try {
             database.doRead(c -> Database.number(c, "SELECT count(*) FROM sqlite_schema", 0));

@@ -208,8 +208,12 @@ final class Recorder {
 
     private static String arrivalNote(SetEvents.Clash clash, SetEvents events) {
         return switch (clash.why()) {
-            case ATTEMPT_BEFORE_ARRIVAL, EXIT_BEFORE_ARRIVAL -> ", " + events.firstDay();
-            default -> "";
+            case ATTEMPT_BEFORE_ARRIVAL, EXIT_BEFORE_ARRIVAL ->
+                ", " + events.firstDay() + ". Mend the day, or amend the day on which its lot was received";
+            case ATTEMPT_AFTER_EXIT ->
+                ". If it is back, record its comeback first (--restocked); else mend day or label";
+            case COMEBACK_WITHOUT_SALE -> ". Record its sale first, or mend day or label";
+            case NOT_ARRIVED, EXIT_AFTER_EXIT -> "";
         };
     }
 

@@ -105,7 +105,8 @@ public final class Intake {
         }
         int sets = gone.sets() == null ? 1 : gone.sets();
         if (sets > at.size()) {
-            throw new Refused("--missing " + gone + ": only " + at.size() + " of that line are left to be missing");
+            throw new Refused("--missing " + gone + ": " + (at.isEmpty() ? "none" : "only " + at.size())
+                    + " of that line " + (at.size() == 1 ? "is" : "are") + " left to be missing");
         }
         for (int i : at.subList(at.size() - sets, at.size())) {
             lines.set(i, new Line(lines.get(i).set().toBuilder().arrived(false).build(), true));

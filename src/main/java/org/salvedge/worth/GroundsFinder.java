@@ -115,8 +115,14 @@ final class GroundsFinder {
         return n == 1 ? "1 set" : n + " sets";
     }
 
+    /** {@code a 55-inch set}, {@code an 85-inch set}. */
+    private static String sized(long inches) {
+        boolean vowel = inches == 8 || inches == 11 || inches == 18 || inches / 10 == 8;
+        return (vowel ? "an " : "a ") + inches + "-inch set";
+    }
+
     private String any(Candidate set, Kind kind) {
-        String size = set.inches() == null ? "a set of any size" : "a " + Math.round(set.inches()) + "-inch set";
+        String size = set.inches() == null ? "a set of any size" : sized(Math.round(set.inches()));
         return size + " of "
                 + (kind.maker() < 0 ? "any maker" : history.makers().text(kind.maker()));
     }

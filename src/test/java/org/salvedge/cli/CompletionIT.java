@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.salvedge.cli.Launched.Result;
+import org.salvedge.shop.Lot;
 
 /** The tab key, in a real bash. */
 class CompletionIT {
@@ -62,6 +63,31 @@ class CompletionIT {
         assertThat(offered("attempt", "x", "--grade", "")).containsExactly("A", "B", "C");
         assertThat(offered("attempt", "x", "--passed", "")).containsExactly("yes", "no");
         assertThat(offered("yield", "--format", "c")).containsExactly("csv");
+    }
+
+    @Test
+    void keysAndSuppliersAreOfferedAsTextNeverAsACommand() {
+        assertThat(offered("yield", "--by", "fam")).containsExactly("family");
+        assertThat(offered("yield", "--by", "family,su")).containsExactly("family,supplier");
+        assertThat(offered("worth", "--supplier", "Nor")).containsExactly("Northquay");
+        Lot odd = TestShop.lot("M8", "10.00");
+        new TestShop(shop)
+                .book(new Lot(
+                        odd.lot(),
+                        "$(touch gone) & Sons",
+                        odd.boughtOn(),
+                        odd.currency(),
+                        null,
+                        odd.price(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null));
+        assertThat(offered("worth", "--supplier", "")).containsExactly("$(touch gone) & Sons", "Northquay");
+        assertThat(shop.resolve("gone")).doesNotExist();
     }
 
     @Test

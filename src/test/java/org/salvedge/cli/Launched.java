@@ -30,6 +30,8 @@ final class Launched {
         Launched launched = new Launched();
         launched.folder = folder;
         launched.environment.put("SALVEDGE_NO_BUILD", "1");
+        launched.environment.put("LC_ALL", "C.UTF-8");
+        launched.environment.put("TERM", "xterm");
         return launched;
     }
 

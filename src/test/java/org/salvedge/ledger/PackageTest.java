@@ -180,11 +180,14 @@ class PackageTest {
         Path in = new Packages().write(folder.resolve("in"));
         ledger.importPackage(in, Progress.NONE);
 
-        assertThatThrownBy(() -> ledger.importPackage(in, Progress.NONE))
+        String another = "L2,Kavo Salvage,2026-03-01,EUR,100.00,0.01\n";
+        Packages more = new Packages();
+        Path mixed = more.change("lots", "L1,Kavo", another + "L1,Kavo").write(folder.resolve("more"));
+        assertThatThrownBy(() -> ledger.importPackage(mixed, Progress.NONE))
                 .isInstanceOfSatisfying(
                         Refused.class,
                         e -> assertThat(e.problems().get(0).toString())
                                 .startsWith(
-                                        "lots.csv, row 2, column \"lot\": \"L1\" is on record in this shop already"));
+                                        "lots.csv, row 3, column \"lot\": \"L1\" is on record in this shop already"));
     }
 }
