@@ -92,6 +92,23 @@ final class Book implements AutoCloseable {
         late.put(name, sheet -> writer.write(sheet, about, table, frozen));
     }
 
+    /** A list for the screen: all rows are there, but of a long one only the first go to paper, which it says. */
+    void list(String name, String about, Table table, int frozen) {
+        if (table.rows().size() <= Print.ROWS_OF_LISTS) {
+            longTable(name, about, table, frozen);
+            return;
+        }
+        String told = about + " On paper: the first " + Print.ROWS_OF_LISTS + " rows.";
+        book.createSheet(name);
+        late.put(name, sheet -> {
+            writer.write(sheet, told, table, frozen);
+            Print.firstRows(
+                    sheet,
+                    SheetWriter.FIRST_ROW + Print.ROWS_OF_LISTS,
+                    table.columns().size());
+        });
+    }
+
     /** Works out every formula, so that programs which only read have the figures too; others work them out again. */
     void recalculate() {
         book.getCreationHelper().createFormulaEvaluator().evaluateAll();

@@ -262,7 +262,7 @@ public final class MonthPage {
         out.append("<section id=\"")
                 .append(HtmlTable.id(sheet.name()))
                 .append("\"")
-                .append(table.columns().size() > WIDE ? " class=\"wide\"" : "")
+                .append(kind(sheet))
                 .append(">\n<h2>")
                 .append(Html.text(table.title()))
                 .append("</h2>\n<p class=\"small\">")
@@ -276,6 +276,14 @@ public final class MonthPage {
         }
         tables.write(sheet.name(), table, out);
         out.append("</section>\n");
+    }
+
+    /** Long lists stay on the screen. */
+    private static String kind(MonthSheets.Sheet sheet) {
+        if (sheet.lists() && sheet.table().rows().size() > Print.ROWS_OF_LISTS) {
+            return " class=\"listing\"";
+        }
+        return sheet.table().columns().size() > WIDE ? " class=\"wide\"" : "";
     }
 
     private void definitions() {

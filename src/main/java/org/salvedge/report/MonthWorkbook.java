@@ -39,6 +39,8 @@ public final class MonthWorkbook {
         for (MonthSheets.Sheet sheet : MonthSheets.of(review)) {
             if (sheet.charted()) {
                 charted.put(sheet.name(), Charted.on(book, sheet.name(), sheet.about(), sheet.table()));
+            } else if (sheet.lists()) {
+                book.list(sheet.name(), sheet.about(), sheet.table(), sheet.frozen());
             } else {
                 book.longTable(sheet.name(), sheet.about(), sheet.table(), sheet.frozen());
             }

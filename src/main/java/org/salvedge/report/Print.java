@@ -12,6 +12,9 @@ final class Print {
     /** A footer holds 255 characters in all. */
     private static final int LONGEST_NAME = 60;
 
+    /** Rows of a long list that go to paper: a page or two. */
+    static final int ROWS_OF_LISTS = 60;
+
     private Print() {}
 
     /** As wide as one page, as long as it takes. */
@@ -36,6 +39,10 @@ final class Print {
         footer.setLeft(plain(paper.shop()));
         footer.setCenter(paper.printedOn() + "  \u00b7  &A");
         footer.setRight("&P / &N");
+    }
+
+    static void firstRows(Sheet sheet, int rows, int columns) {
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, rows - 1);
     }
 
     /** A name in a footer, where an ampersand begins a command. */
