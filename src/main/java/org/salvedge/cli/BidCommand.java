@@ -83,7 +83,7 @@ final class BidCommand extends Recording {
                     day,
                     settings.draws(),
                     settings.seed());
-            said = Known.model(day.minusDays(1), ledger, settings)
+            said = KeptFit.model(day.minusDays(1), ledger, session, settings)
                     .predict(question)
                     .recovery();
         }

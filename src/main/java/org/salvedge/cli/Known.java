@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
-import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
-import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.ShopModel;
 
@@ -20,13 +18,8 @@ import org.salvedge.worth.ShopModel;
 record Known(ShopModel model, List<Bid> bids) {
     static Known upTo(LocalDate day, Session session, Settings settings) {
         try (Ledger ledger = session.shop().read()) {
-            return new Known(model(day, ledger, settings), bids(day, ledger, settings));
+            return new Known(KeptFit.model(day, ledger, session, settings), bids(day, ledger, settings));
         }
-    }
-
-    static ShopModel model(LocalDate day, Ledger ledger, Settings settings) {
-        History history = ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
-        return ShopModel.fit(history, day, settings);
     }
 
     /** A bid that was completed later counts from then on. */

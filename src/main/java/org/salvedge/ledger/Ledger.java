@@ -359,6 +359,21 @@ public final class Ledger implements AutoCloseable {
         return new HistoryReader(database, settings, detail).read(asOf);
     }
 
+    /** Tells the record as it stood from any other state of this ledger: two readings under the same text are equal. */
+    public String state(AsOf asOf) {
+        LocalDate recorded = asOf.recorded();
+        long end = recorded == null
+                ? Long.MAX_VALUE
+                : recorded.plusDays(1).atStartOfDay(settings.zone()).toInstant().toEpochMilli();
+        return database.read(c -> {
+            String seen = " FROM batch WHERE recorded_at IS NULL OR recorded_at < " + end;
+            return Database.number(c, "SELECT count(*)" + seen, 0)
+                    + " " + Database.number(c, "SELECT max(last)" + seen, 0)
+                    + " " + Database.number(c, "SELECT sum(crc)" + seen, 0)
+                    + " " + asOf;
+        });
+    }
+
     /** Which columns of the history are read. */
     public enum Detail {
         /** What the counting of yield, time and margin needs; no labels. */

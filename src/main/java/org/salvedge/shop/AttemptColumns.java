@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** Attempts, by row; each set's stand side by side once built. */
-final class AttemptColumns {
+final class AttemptColumns implements java.io.Serializable {
     final IntColumn set;
     final IntColumn day;
     final IntColumn second;

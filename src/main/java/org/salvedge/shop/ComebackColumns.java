@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** Comebacks, by row; each set's stand side by side once built. */
-final class ComebackColumns {
+final class ComebackColumns implements java.io.Serializable {
     final IntColumn set;
     final IntColumn day;
     final IntColumn restocked;

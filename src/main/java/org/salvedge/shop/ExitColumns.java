@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** Exits, by row; each set's stand side by side once built. */
-final class ExitColumns {
+final class ExitColumns implements java.io.Serializable {
     final IntColumn set;
     final IntColumn day;
     final IntColumn seq;

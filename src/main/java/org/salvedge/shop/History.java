@@ -11,7 +11,7 @@ import java.util.List;
  * <p>A reader that has no need of a column leaves it at -1, which then takes no room. Rows of one set keep the order in which they
  * were added; {@link Timeline} puts them in order of time.
  */
-public final class History extends HistoryDictionaries {
+public final class History extends HistoryDictionaries implements java.io.Serializable {
     /** Flag of a set: it arrived. */
     public static final int ARRIVED = 1;
     /** Flag of a set: stand, remote or another part is missing. */

@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** The texts of a record by number. Only its builder adds to them. */
-abstract sealed class HistoryDictionaries permits History, HistoryBuilder {
+abstract sealed class HistoryDictionaries implements java.io.Serializable permits History, HistoryBuilder {
     final HistoryNames names;
 
     HistoryDictionaries(HistoryNames names) {

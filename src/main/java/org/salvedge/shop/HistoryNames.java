@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** The dictionaries of a history. */
-final class HistoryNames {
+final class HistoryNames implements java.io.Serializable {
     final Names lotNames = new Names();
     final Names suppliers = new Names();
     final Names families = new Names();

@@ -3,7 +3,7 @@ package org.salvedge.shop;
 import java.util.Arrays;
 
 /** A growing column of whole numbers; takes no room while all of them are -1. */
-final class IntColumn {
+final class IntColumn implements java.io.Serializable {
     private static final int[] NONE = {};
     private static final int START_CAPACITY = 1024;
 

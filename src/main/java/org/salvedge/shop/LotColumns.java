@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** Lots, by row. */
-final class LotColumns {
+final class LotColumns implements java.io.Serializable {
     final IntColumn supplier;
     final IntColumn bought;
     final IntColumn arrival;

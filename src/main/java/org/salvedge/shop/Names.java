@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A growing dictionary of texts numbered from 0 in order of first sight; -1 stands for none. */
-public final class Names {
+public final class Names implements java.io.Serializable {
     private final List<String> texts = new ArrayList<>();
     private final Map<String, Integer> numbers = new HashMap<>();
 

@@ -1,7 +1,7 @@
 package org.salvedge.shop;
 
 /** Sets, by row. */
-final class SetColumns {
+final class SetColumns implements java.io.Serializable {
     final IntColumn id;
     final IntColumn lot;
     final IntColumn family;

@@ -6,7 +6,7 @@ package org.salvedge.stats;
  * <p>Method: Golub and Van Loan, "Matrix Computations", 4th ed. (2013), section 4.2. Sums are taken in a fixed order, so that
  * results are the same on every machine.
  */
-public final class Cholesky {
+public final class Cholesky implements java.io.Serializable {
     private final double[][] l;
 
     private Cholesky(double[][] l) {

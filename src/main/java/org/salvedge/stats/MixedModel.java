@@ -12,7 +12,7 @@ import java.util.Arrays;
  * Computation 4 (1992) 415-447, eq. 4.8 for the spread; Gelman, Bayesian Analysis 1 (2006) 515-533 on why few groups need a prior
  * on it.
  */
-public final class MixedModel {
+public final class MixedModel implements java.io.Serializable {
     private static final int OUTER = 8;
     private static final int INNER = 8;
     private static final double SETTLED = 0.03;

@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
  * <p>Sources: Harvey, "Forecasting, Structural Time Series Models and the Kalman Filter" (1989), sections 2.3 and 3.2; Hoeting,
  * Madigan, Raftery and Volinsky, "Bayesian model averaging", Statistical Science 14 (1999) 382-417.
  */
-public final class TrendMixture {
+public final class TrendMixture implements java.io.Serializable {
     private static final int STATES = 5; // level, slope, swing, season, season a quarter turn on
     private static final double[] DAMPING = {0.75, 0.93};
     private static final double[] SHOCK = {0.004, 0.01, 0.018};
@@ -31,7 +31,7 @@ public final class TrendMixture {
     private static final double NEGLIGIBLE = 12;
 
     /** One combination after the last month. */
-    private record Outlook(double weight, Filter state, double[][] factor) {}
+    private record Outlook(double weight, Filter state, double[][] factor) implements java.io.Serializable {}
 
     private final Outlook[] outlooks;
 
@@ -78,7 +78,7 @@ public final class TrendMixture {
         outlooks = Arrays.copyOf(kept, k);
     }
 
-    private static final class Filter {
+    private static final class Filter implements java.io.Serializable {
         private final double damping;
         private final double shock;
         private final double drift;

@@ -6,7 +6,7 @@ import java.util.List;
  * What sellers' stated values say of families never seen. Within a lot, a family whose sets are said to be worth more brings more,
  * by a power and with an error that are learnt from the record; the sellers' own scale drops out.
  */
-final class Asking {
+final class Asking implements java.io.Serializable {
     private static final double WORTH = 20;
 
     private final Parts p;

@@ -10,7 +10,7 @@ import org.salvedge.stats.TrendMixture;
 /**
  * A price level month by month, and where it is going. Months count back from the day the history is as of: month 0 is the last.
  */
-final class Calendar {
+final class Calendar implements java.io.Serializable {
     private static final double MIDDLE = 0.5;
     private static final int LONGEST = 60;
     /** Prices of used sets fall, as a rule, a month. */

@@ -8,7 +8,7 @@ import org.salvedge.shop.History;
 import org.salvedge.shop.Names;
 
 /** Fault and claim codes numbered for the model: those built in first, then the shop's own in order of name. */
-final class Codebook {
+final class Codebook implements java.io.Serializable {
     final List<String> faults;
     final List<String> claims;
     final int broken;

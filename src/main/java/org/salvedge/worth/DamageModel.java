@@ -7,7 +7,7 @@ import org.salvedge.stats.MixedModel;
 import org.salvedge.stats.MixedPrior;
 
 /** Chance that the glass is broken: log odds by claim, family and size, with a level for each lot. */
-final class DamageModel {
+final class DamageModel implements java.io.Serializable {
     private final MixedModel model;
     private final int intercept;
     private final int size;

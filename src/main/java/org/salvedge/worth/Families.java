@@ -14,7 +14,7 @@ import org.salvedge.shop.TvSet;
  * which begins alike for longest. How far such a guess can be trusted is learnt from the record: each time a model came for the
  * first time, whether the guess of that day was right.
  */
-final class Families {
+final class Families implements java.io.Serializable {
     private static final int LONGEST = 12;
     private static final double WORTH = 3;
     private static final int MOST_MODELS = 2500;
@@ -22,7 +22,8 @@ final class Families {
     private static final double NEW_WORTH = 4;
 
     /** A model number met before. */
-    private record Known(String model, int maker, double logInches, int family, int sets) {}
+    private record Known(String model, int maker, double logInches, int family, int sets)
+            implements java.io.Serializable {}
 
     /**
      * @param family number in the history, -1 = none

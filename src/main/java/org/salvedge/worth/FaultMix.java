@@ -8,7 +8,7 @@ import org.salvedge.stats.Gammas;
  * times what is peculiar to the family. Suppliers' claims are true to a different degree: the claim's shares are tilted from the
  * usual mix by a power, 1 for a seller as true as the average.
  */
-final class FaultMix {
+final class FaultMix implements java.io.Serializable {
     private static final double WORTH_OF_USUAL = 12;
     private static final double WORTH_OF_CLAIM = 8;
 

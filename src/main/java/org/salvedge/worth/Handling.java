@@ -8,7 +8,7 @@ import org.salvedge.shop.ExitKind;
  * Minutes and parts by fault and by whether the set was saved, grades of the saved, and what becomes of the others: means shrunk
  * to those of the fault, and where there are none to what is assumed.
  */
-final class Handling {
+final class Handling implements java.io.Serializable {
     private static final double WORTH = 5;
     private static final double FAMILY_WORTH = 10;
 

@@ -12,7 +12,7 @@ import org.salvedge.stats.MixedModel;
  * supplier's, which may change from one lot to the next, plus the lot's own. How much is whose, and how often suppliers change, is
  * estimated from all lots.
  */
-final class Levels {
+final class Levels implements java.io.Serializable {
     static final int DAMAGE = 0;
     static final int SUCCESS = 1;
     static final int PRICE = 2;

@@ -26,7 +26,7 @@ final class LotCheck {
      * @param rest a set, what it brought beyond what its own levels let expect
      * @param error variance of that by luck alone
      */
-    record Outcome(int lot, double surprise, double rest, double error) {}
+    record Outcome(int lot, double surprise, double rest, double error) implements java.io.Serializable {}
 
     final List<Outcome> outcomes = new ArrayList<>();
 

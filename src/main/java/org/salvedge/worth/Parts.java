@@ -4,7 +4,7 @@ import java.util.Map;
 import org.salvedge.shop.History;
 
 /** Everything estimated from a history, each part with its own uncertainty. Immutable once made. */
-final class Parts {
+final class Parts implements java.io.Serializable {
     final Records records;
     final double hourly;
     final FaultMix mix;

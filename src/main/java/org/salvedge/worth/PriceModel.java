@@ -10,7 +10,7 @@ import org.salvedge.stats.MixedPrior;
  * Log of what a set brings when it leaves: by size, maker and family, by how it is sold, along a {@link Calendar}, with a level
  * for each lot. One instance for sets sold, one for sets stripped.
  */
-final class PriceModel {
+final class PriceModel implements java.io.Serializable {
     private static final int GRADES = 3;
     /** Passed, but nobody wrote down a grade. */
     static final int NO_GRADE = GRADES;

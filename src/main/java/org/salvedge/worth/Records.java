@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.salvedge.shop.History;
 
 /** The history as the model's parts read it: {@link Stays} with codes, sizes and ages worked out once for all of them. */
-final class Records {
+final class Records implements java.io.Serializable {
     private static final double DAYS_A_MONTH = 365.25 / 12;
     static final double USUAL_INCHES = 50;
 

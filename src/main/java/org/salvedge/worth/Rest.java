@@ -9,7 +9,7 @@ import org.salvedge.stats.ChangePoints;
  * What a supplier's sets bring beyond what all the parts together let expect, a set: the parts are never quite right, and where
  * they are wrong for a supplier, its finished lots show it.
  */
-final class Rest {
+final class Rest implements java.io.Serializable {
     private static final double[] SHARES = {0.05, 0.2, 0.4, 0.6, 0.8};
     private static final double WORTH = 6;
 

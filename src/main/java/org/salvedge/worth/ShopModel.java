@@ -13,7 +13,7 @@ import org.salvedge.shop.Settings;
  * What the shop's record says of lots to come. Fitted once from a history as of a day, then asked about any number of lots.
  * Immutable; may be asked by several threads.
  */
-public final class ShopModel {
+public final class ShopModel implements java.io.Serializable {
     private static final double DAYS_A_MONTH = 365.25 / 12;
 
     /** What the parts leave out, as found on invented shops kept apart for that. */

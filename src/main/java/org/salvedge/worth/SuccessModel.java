@@ -9,7 +9,7 @@ import org.salvedge.stats.MixedPrior;
  * Chance that a set with whole glass is saved: log odds by fault, family and the two together, drifting with time as the shop
  * learns and with the price, since more is tried on a set that is worth more, with a level for each lot. A set still on the bench counts as saved with the chance that such sets were saved before.
  */
-final class SuccessModel {
+final class SuccessModel implements java.io.Serializable {
     private static final double DAYS_A_YEAR = 365.25;
     private static final double RECENT_YEARS = -0.6;
     private static final int FEWEST_IN_CELL = 4;

@@ -8,7 +8,7 @@ import org.salvedge.shop.ExitKind;
  * What stands between a price and the money kept: fees and shipping, comebacks, the wait for a buyer, stripping that brings
  * nothing, credits, sets that never came, and the labour of the lot as a whole.
  */
-final class Takings {
+final class Takings implements java.io.Serializable {
     private static final double WORTH = 5;
     private static final int MATURE_DAYS = 90;
     private static final int WAITS = 8;
