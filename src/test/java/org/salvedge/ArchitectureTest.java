@@ -72,8 +72,9 @@ class ArchitectureTest {
             .that()
             .resideInAPackage("..stats..")
             .should()
-            .dependOnClassesThat(resideInAnyPackage("org.salvedge.shop..", "java.io..", "java.nio.file..", "java.time..")
-                    .and(not(equivalentTo(Serializable.class))))
+            .dependOnClassesThat(
+                    resideInAnyPackage("org.salvedge.shop..", "java.io..", "java.nio.file..", "java.time..")
+                            .and(not(equivalentTo(Serializable.class))))
             .because("statistics are pure functions of numbers; what was fitted may be kept");
 
     @ArchTest
