@@ -101,6 +101,7 @@ class FinalStudyTest {
         assertThat(inTheBadWorld("salvedge").in80().value()).isGreaterThanOrEqualTo(0.74);
         assertThat(inTheBadWorld("salvedge").missed().value())
                 .as("goal: half of the plain average's")
-                .isLessThanOrEqualTo(0.6 * inTheBadWorld("plain average").missed().value());
+                .isLessThanOrEqualTo(
+                        0.6 * inTheBadWorld("plain average").missed().value());
     }
 }
