@@ -116,10 +116,17 @@ final class Book implements AutoCloseable {
     }
 
     void writeTo(OutputStream out) throws IOException {
+        PassingFiles.use();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (SXSSFWorkbook stream = new SXSSFWorkbook(book, ROWS_IN_MEMORY)) {
             late.forEach((name, write) -> write.accept(stream.getSheet(name)));
             stream.write(bytes);
+        } catch (IllegalStateException e) {
+            // POI's wrapping where the disk of passing files is full or may not be written.
+            if (e.getCause() instanceof IOException disk) {
+                throw disk;
+            }
+            throw e;
         }
         SameBytes.copy(bytes.toByteArray(), out);
     }

@@ -66,6 +66,7 @@ public final class MarkedCopy {
         XSSFWorkbook base = new XSSFWorkbook();
         base.getProperties().getCoreProperties().setCreator("salvedge");
         base.getProperties().getCoreProperties().setCreated(Optional.of(Date.from(Instant.EPOCH)));
+        PassingFiles.use();
         try (SXSSFWorkbook book = new SXSSFWorkbook(base, ROWS_IN_MEMORY)) {
             MarkedCopy copy = new MarkedCopy(base);
             Set<String> names = new HashSet<>();
