@@ -21,6 +21,9 @@ final class HeaderFinder {
     /** So many sure headings in one row are a header, whatever stands between them. */
     private static final int MANY = 4;
 
+    /** By how much two rows must say more than the upper one alone: as when "Item" becomes "Item description". */
+    private static final double MORE = 0.35;
+
     private static final int MOST_KEPT = 20_000;
     private static final int LONGEST = 60;
 
@@ -78,7 +81,7 @@ final class HeaderFinder {
         }
         Look both = look(row, below);
         boolean better = both.isHeader()
-                && both.known > single.known + 0.4
+                && both.known > single.known + MORE
                 && both.known > lower.known + 0.01
                 && (lower.hits * 2 >= lower.cells || both.hits * 4 >= both.cells * 3);
         boolean lowerBetter = lower.isHeader() && lower.known > single.known && !better;
@@ -194,7 +197,14 @@ final class HeaderFinder {
     private List<Match> match(String upper, String lower) {
         List<Match> own = match(lower);
         if (!own.isEmpty() && own.get(0).score() >= SURE) {
-            return own;
+            if (own.get(0).field() != Field.NONE) {
+                return own;
+            }
+            List<Match> above = match(upper); // "Price" over "incl. box" is the price all the same
+            boolean price = !above.isEmpty()
+                    && above.get(0).score() >= SURE
+                    && above.get(0).field() == Field.ASK;
+            return price ? above : own;
         }
         List<Match> both = match(upper + " " + lower);
         boolean better = !both.isEmpty()
