@@ -1,11 +1,18 @@
 package org.salvedge.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Locale;
+import org.salvedge.shop.Refused;
 
 /** A seller's list on its way into the shop's folder of lists: beside its place until the lot is booked. */
 final class KeptFile {
@@ -21,11 +28,16 @@ final class KeptFile {
         this.inPlace = inPlace;
     }
 
-    /** @param lot tells files of one name apart */
-    static KeptFile copy(Path source, Path folder, String lot) {
+    /**
+     * @param lot tells files of one name apart
+     * @param sha256 of the bytes that were read, lower-case hexadecimal
+     * @throws Refused if the file is another by now
+     */
+    static KeptFile copy(Path source, Path folder, String lot, String sha256) {
         try {
             Files.createDirectories(folder);
             if (source.getParent() != null && Files.isSameFile(source.getParent(), folder)) {
+                requireSame(source, source, sha256);
                 return new KeptFile(source, source, true);
             }
             Path name = source.getFileName();
@@ -38,10 +50,29 @@ final class KeptFile {
                 place = folder.resolve(safe(lot) + "-" + i + "-" + safe);
             }
             Path part = Files.createTempFile(folder, ".", ".part");
-            Files.copy(source, part, StandardCopyOption.REPLACE_EXISTING);
+            try {
+                Files.copy(source, part, StandardCopyOption.REPLACE_EXISTING);
+                requireSame(source, part, sha256);
+            } catch (IOException | Refused e) {
+                Files.deleteIfExists(part);
+                throw e;
+            }
             return new KeptFile(part, place, false);
         } catch (IOException e) {
             throw new UncheckedIOException(folder + ": the list could not be kept: " + e.getMessage(), e);
+        }
+    }
+
+    /** What is kept must be what was booked. */
+    private static void requireSame(Path source, Path copy, String sha256) throws IOException {
+        try (InputStream in = Files.newInputStream(copy)) {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            in.transferTo(new DigestOutputStream(OutputStream.nullOutputStream(), digest));
+            if (!HexFormat.of().formatHex(digest.digest()).equals(sha256)) {
+                throw new Refused(source.getFileName() + " changed while it was read. Receive it again");
+            }
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Java promises SHA-256", e);
         }
     }
 

@@ -152,7 +152,7 @@ final class ReceiveCommand extends Command {
             requireNew(ledger, manifest);
             requireUsable(manifest);
             List<TvSet> sets = sets(session, ledger, booked, manifest);
-            KeptFile kept = KeptFile.copy(source, session.shop().lots(), lot);
+            KeptFile kept = KeptFile.copy(source, session.shop().lots(), lot, manifest.sha256());
             Lot noted = Receipt.noted(booked, manifest);
             boolean done = false;
             try {

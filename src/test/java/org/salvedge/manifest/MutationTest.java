@@ -21,7 +21,8 @@ import org.salvedge.shop.Settings;
 
 /**
  * Damaged files are read or refused, in bounded time and memory, never anything else. The long run takes {@code fuzz.minutes}
- * (20 in the profile {@code fuzz}, with a heap of 1 GB) and begins at {@code fuzz.seed}; a file that fails is kept in target/fuzz.
+ * (20 in the profile {@code fuzz}, with a heap of 1 GB) or {@code fuzz.files} files, whichever ends first, and begins at
+ * {@code fuzz.seed}; a file that fails is kept in target/fuzz.
  */
 class MutationTest {
     private static final Path RESOURCES = Path.of("src", "test", "resources");
@@ -64,7 +65,8 @@ class MutationTest {
         long end = System.nanoTime() + (long) (minutes * 60e9);
         long count = 0;
         long slowest = 0;
-        while (System.nanoTime() < end) {
+        long most = Long.getLong("fuzz.files", Long.MAX_VALUE);
+        while (count < most && System.nanoTime() < end) {
             long start = System.nanoTime();
             check(seeds, first + count);
             slowest = Math.max(slowest, System.nanoTime() - start);
