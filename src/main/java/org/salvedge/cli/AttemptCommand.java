@@ -33,6 +33,9 @@ import picocli.CommandLine.Parameters;
             "Example: salvedge attempt L0042-007 --fault row_drive --fix contact_mask --fix-minutes 41"
         })
 final class AttemptCommand extends Recording {
+    private static final int FEWEST_ROWS = 480;
+    private static final int MOST_ROWS = 8640;
+
     private static final double SHORT_WORK = 30;
 
     private @Nullable Attempt recorded;
@@ -159,6 +162,9 @@ final class AttemptCommand extends Recording {
 
     @Override
     List<Put> record(Session session, Ledger ledger) {
+        if (rows != null && (rows < FEWEST_ROWS || rows > MOST_ROWS)) {
+            throw new Usage("--rows: " + rows + " is no screen's; most have 720, 1080, 2160 or 4320 rows");
+        }
         List<Put> put = new ArrayList<>();
         Entry set = UnitPick.entry(ledger, UnitPick.unit(ledger, unit));
         TvSet known = UnitPick.set(set);

@@ -204,7 +204,7 @@ final class WorthCommand extends Command {
                 : FoundFile.read(session.file(found), sets, settings.codes().faults());
         Question question = new Question(
                 looked.sets(),
-                supplier == null ? null : supplier.strip(),
+                supplier == null ? null : model.supplierAsKnown(supplier),
                 day(session),
                 drawing.draws(settings),
                 drawing.seed(settings));

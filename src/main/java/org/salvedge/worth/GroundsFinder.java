@@ -11,6 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Claim;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Nearest;
 import org.salvedge.stats.Interval;
 import org.salvedge.stats.ProportionInterval;
 
@@ -127,6 +128,14 @@ final class GroundsFinder {
                 + (kind.maker() < 0 ? "any maker" : history.makers().text(kind.maker()));
     }
 
+    private String meant() {
+        return question.supplier() == null
+                ? ""
+                : Nearest.to(question.supplier(), history.suppliers().all())
+                        .map(name -> " (did you mean " + name + "?)")
+                        .orElse("");
+    }
+
     private List<String> doubts(int lots, @Nullable LocalDate latest) {
         List<Doubt> doubts = new ArrayList<>();
         int all = question.sets().size();
@@ -134,7 +143,7 @@ final class GroundsFinder {
             doubts.add(new Doubt(
                     question.supplier() == null
                             ? "no supplier named (--supplier): the answer allows for good and bad ones"
-                            : "nothing bought before from " + question.supplier()
+                            : "nothing bought before from " + question.supplier() + meant()
                                     + ": the answer allows for good and bad sellers",
                     all));
         }

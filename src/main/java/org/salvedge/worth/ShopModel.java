@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Names;
 import org.salvedge.shop.Settings;
 
 /**
@@ -46,6 +47,13 @@ public final class ShopModel implements java.io.Serializable {
     /** Day that the record is read up to. */
     public LocalDate asOf() {
         return LocalDate.ofEpochDay(asOf);
+    }
+
+    /** The supplier of the record whose name differs in letters' case and outer spaces only; else the name as given. */
+    public String supplierAsKnown(String name) {
+        Names suppliers = parts.records.history.suppliers();
+        int known = suppliers.findAlike(name);
+        return known < 0 ? name.strip() : suppliers.text(known);
     }
 
     /** The predictive distribution for a lot. */

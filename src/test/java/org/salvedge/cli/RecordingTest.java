@@ -280,6 +280,13 @@ class RecordingTest {
     }
 
     @Test
+    void aNumberOfRowsThatNoScreenHasIsRefused() {
+        assertThat(shop.run("attempt", "001", "--fault", "backlight", "--fix", "none", "--rows", "55"))
+                .isEqualTo(Status.USAGE);
+        assertThat(shop.err()).contains("--rows: 55 is no screen's");
+    }
+
+    @Test
     void helpNamesTheOptionsAndChangesNothing() {
         assertThat(shop.run("attempt", "--help")).isZero();
         assertThat(shop.out()).contains("--diagnosis-minutes", "--residual-viewing", "contact_mask");

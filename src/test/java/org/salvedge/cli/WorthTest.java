@@ -288,6 +288,14 @@ class WorthTest {
     }
 
     @Test
+    void aSupplierIsKnownInAnyLettersAndASlipIsAskedAbout() throws IOException {
+        assertThat(json("--supplier", " NORTHQUAY ")).isEqualTo(json("--supplier", "Northquay"));
+        shop.run("worth", "list.csv", "--draws", "500", "--supplier", "Nortquay");
+        assertThat(shop.out().replaceAll("\\s+", " "))
+                .contains("nothing bought before from Nortquay (did you mean Northquay?)");
+    }
+
+    @Test
     void pastBidsSayHowLimitsStoodToHammerPrices() throws IOException {
         JsonNode bids = json("--supplier", "Northquay").get("bids");
         assertThat(bids.get("supplier").textValue()).isEqualTo("Northquay");
