@@ -121,26 +121,13 @@ final class SellCommand extends ExitCommand {
             if (release.tested() || release.reset()) {
                 put.add(checked(session, ledger, sets.get(i), entries, release));
             }
-            put.addAll(put(ledger, List.of(with(exits.get(i), release))));
+            put.addAll(put(ledger, List.of(exits.get(i).released(release.told(), release.reason()))));
         }
         return put;
     }
 
     private static ReleaseChecks checks(List<Entry> entries) {
-        return ReleaseChecks.of(attempts(entries), standing(entries, Comeback.class));
-    }
-
-    private static <F> List<F> standing(List<Entry> entries, Class<F> kind) {
-        return entries.stream()
-                .filter(Entry::stands)
-                .map(Entry::fact)
-                .filter(kind::isInstance)
-                .map(kind::cast)
-                .toList();
-    }
-
-    private static List<Attempt> attempts(List<Entry> entries) {
-        return standing(entries, Attempt.class);
+        return ReleaseChecks.of(SetNotes.attempts(entries), SetNotes.standing(entries, Comeback.class));
     }
 
     private Release release(Session session, UnitId unit, ReleaseChecks known) {
@@ -165,24 +152,6 @@ final class SellCommand extends ExitCommand {
         return new Release(tested, reset, toldOnRecord, reason);
     }
 
-    private static Exit with(Exit e, Release release) {
-        return new Exit(
-                e.unit(),
-                e.on(),
-                e.seq(),
-                e.kind(),
-                e.gone(),
-                e.gross(),
-                e.fees(),
-                e.shipping(),
-                e.tax(),
-                e.minutes(),
-                e.channel(),
-                e.grade(),
-                release.told(),
-                release.reason());
-    }
-
     /** Release checks stand with attempts: the latest one is completed, or one without a fix is added. */
     private static Put checked(Session session, Ledger ledger, UnitId unit, List<Entry> entries, Release release) {
         Entry latest = entries.stream()
@@ -191,13 +160,17 @@ final class SellCommand extends ExitCommand {
                         .thenComparing(e -> ((Attempt) fact(e)).number()))
                 .orElse(null);
         boolean sinceBack = latest != null
-                && standing(entries, Comeback.class).stream()
+                && SetNotes.standing(entries, Comeback.class).stream()
                         .noneMatch(c -> c.restocked()
                                 && c.on().isAfter(((Attempt) fact(latest))
                                         .startedAt()
                                         .toLocalDate()));
         if (latest != null && sinceBack) {
-            return amend(ledger, latest.number(), with((Attempt) fact(latest), release), "release checks at the sale");
+            return amend(
+                    ledger,
+                    latest.number(),
+                    ((Attempt) fact(latest)).released(release.tested(), release.reset()),
+                    "release checks at the sale");
         }
         Attempt check = new Attempt(
                 ledger.nextAttempt(),
@@ -217,32 +190,12 @@ final class SellCommand extends ExitCommand {
                 null,
                 null,
                 "release checks at the sale");
-        return put(ledger, List.of(with(check, release))).get(0);
+        return put(ledger, List.of(check.released(release.tested(), release.reset())))
+                .get(0);
     }
 
     private static Object fact(Entry entry) {
         return Objects.requireNonNull(entry.fact());
-    }
-
-    private static Attempt with(Attempt a, Release release) {
-        return new Attempt(
-                a.number(),
-                a.unit(),
-                a.startedAt(),
-                a.technician(),
-                a.fault(),
-                a.fix(),
-                a.diagnosisMinutes(),
-                a.fixMinutes(),
-                a.partsCost(),
-                a.passed(),
-                a.soakHours(),
-                a.residualClose(),
-                a.residualViewing(),
-                a.grade(),
-                release.tested() ? Boolean.TRUE : a.safetyTested(),
-                release.reset() ? Boolean.TRUE : a.ownerDataReset(),
-                a.note());
     }
 
     @Override

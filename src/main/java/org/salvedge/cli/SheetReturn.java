@@ -150,7 +150,7 @@ final class SheetReturn {
                 .filter(e -> e.fact() instanceof Attempt || e.fact() instanceof Exit || e.fact() instanceof Comeback)
                 .toList();
         for (Entry e : since) {
-            if (e.fact() instanceof Attempt a && same(a, turn)) {
+            if (e.fact() instanceof Attempt a && a.sameTurn(turn)) {
                 return false; // the sheet was read before
             }
         }
@@ -160,32 +160,6 @@ final class SheetReturn {
                     + EntryText.of(fact) + ". If the turn on the sheet is another one, record it with `attempt`");
         }
         return since.isEmpty();
-    }
-
-    /** The same but for its number, its time and who did it. */
-    private static boolean same(Attempt a, Attempt b) {
-        return as(a, b).equals(b);
-    }
-
-    private static Attempt as(Attempt a, Attempt like) {
-        return new Attempt(
-                like.number(),
-                a.unit(),
-                like.startedAt(),
-                like.technician(),
-                a.fault(),
-                a.fix(),
-                a.diagnosisMinutes(),
-                a.fixMinutes(),
-                a.partsCost(),
-                a.passed(),
-                a.soakHours(),
-                a.residualClose(),
-                a.residualViewing(),
-                a.grade(),
-                a.safetyTested(),
-                a.ownerDataReset(),
-                a.note());
     }
 
     private @Nullable Attempt turn(Filled row, UnitId unit, int number) {

@@ -54,4 +54,49 @@ public record Attempt(
             throw new IllegalArgumentException("grade " + grade + " on a set that did not pass");
         }
     }
+
+    /** The same with the release checks that were met since; one that was met stays met. */
+    public Attempt released(boolean tested, boolean reset) {
+        return new Attempt(
+                number,
+                unit,
+                startedAt,
+                technician,
+                fault,
+                fix,
+                diagnosisMinutes,
+                fixMinutes,
+                partsCost,
+                passed,
+                soakHours,
+                residualClose,
+                residualViewing,
+                grade,
+                tested ? Boolean.TRUE : safetyTested,
+                reset ? Boolean.TRUE : ownerDataReset,
+                note);
+    }
+
+    /** Whether the other is the same turn but for its number, its time and who did it. */
+    public boolean sameTurn(Attempt other) {
+        return new Attempt(
+                        other.number,
+                        unit,
+                        other.startedAt,
+                        other.technician,
+                        fault,
+                        fix,
+                        diagnosisMinutes,
+                        fixMinutes,
+                        partsCost,
+                        passed,
+                        soakHours,
+                        residualClose,
+                        residualViewing,
+                        grade,
+                        safetyTested,
+                        ownerDataReset,
+                        note)
+                .equals(other);
+    }
 }

@@ -58,4 +58,9 @@ public record Exit(
         }
         return net;
     }
+
+    /** The same with what the buyer was told of a workaround, and why a release check was left unmet. */
+    public Exit released(@Nullable Boolean told, @Nullable String reason) {
+        return new Exit(unit, on, seq, kind, gone, gross, fees, shipping, tax, minutes, channel, grade, told, reason);
+    }
 }
