@@ -16,6 +16,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.NumberToTextConverter;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
@@ -160,6 +161,12 @@ public final class BenchSheetReader {
     private static @Nullable String text(@Nullable Cell cell) {
         if (cell == null) {
             return null;
+        }
+        if (cell instanceof XSSFCell own && own.getCellType() == CellType.FORMULA && own.getRawValue() == null) {
+            // A library that wrote it without working it out; POI would take it for 0.
+            throw new Refused(
+                    "sheet \"" + BenchSheet.NAME + "\", cell " + cell.getAddress()
+                            + " is a formula without a stored value. Write the value itself, or save the sheet in a spreadsheet program");
         }
         CellType type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
         String text = switch (type) {

@@ -47,6 +47,8 @@ class BenchSheetTest {
         var cell = sheet.getRow(row).getCell(column.ordinal());
         if (value instanceof Double d) {
             cell.setCellValue(d);
+        } else if (value instanceof String text && text.startsWith("=")) {
+            cell.setCellFormula(text.substring(1)); // not worked out
         } else {
             cell.setCellValue((String) value);
         }
@@ -88,6 +90,14 @@ class BenchSheetTest {
             }
             assertThat(sheet.getDataValidations()).hasSize(10);
         }
+    }
+
+    @Test
+    void aFormulaThatNobodyWorkedOutIsNoZero() throws Exception {
+        set(3, BenchSheet.Field.WAITING, "=1+1");
+        assertThatThrownBy(() -> BenchSheetReader.read(file))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("is a formula without a stored value");
     }
 
     @Test
