@@ -172,8 +172,6 @@ final class DemoCommand extends Command {
         session.say(
                 "  salvedge yield              what the bench makes of each family, fix by fix; --by supplier: whose lots pay");
         session.say("  salvedge show L0040         a lot and what came of its sets");
-        session.say("  salvedge worth inbox/" + NEXT + " --supplier Northquay --premium-pct 12 --on 2026-03-12");
-        session.say("  salvedge hindsight --last 12                  whether such answers held");
         session.say(
                 "  salvedge attempt L0101-001 --fault backlight --fix led_strips --fix-minutes 65 --passed yes --grade A");
         session.say("In a spreadsheet program:");

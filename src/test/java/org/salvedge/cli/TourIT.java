@@ -28,6 +28,9 @@ class TourIT {
         Path shop = temporary.resolve("shop");
         Result demo = Launched.in(temporary).run("demo", shop.toString());
         assertThat(demo.status()).as(demo.err()).isZero();
+        assertThat(demo.out().lines().filter(line -> line.startsWith("  salvedge ")))
+                .extracting(line -> line.strip().split(" ")[1])
+                .doesNotHaveDuplicates();
         List<Step> tour = steps(Files.readAllLines(Launched.ROOT.resolve("README.md")));
         assertThat(tour).hasSizeGreaterThan(4);
         for (Step step : tour) {
