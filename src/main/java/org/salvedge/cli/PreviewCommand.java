@@ -117,7 +117,7 @@ final class PreviewCommand extends Command {
     private static void head(Session session, Manifest manifest) {
         session.say(Wording.count(manifest.sets().size(), "set") + ", "
                 + Wording.count(manifest.problems().size(), "problem") + ", read from "
-                + (manifest.sheet().isEmpty() ? "" : "sheet \"" + manifest.sheet() + "\" of ") + manifest.file()
+                + SellersList.place(manifest)
                 + ", header in row " + manifest.headerRow());
         manifest.columns().forEach((field, heading) -> session.say("  " + field + ": \"" + heading + "\""));
     }

@@ -1,7 +1,9 @@
 package org.salvedge.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.manifest.ListedSet;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.manifest.ManifestReader;
 
@@ -26,6 +28,20 @@ final class SellersList {
 
     ManifestReader reader() {
         return reader;
+    }
+
+    /** The file, and which of its sheets hold sets. */
+    static String place(Manifest manifest) {
+        List<String> sheets = manifest.sets().stream()
+                .map(ListedSet::sheet)
+                .filter(sheet -> !sheet.isEmpty())
+                .distinct()
+                .toList();
+        if (sheets.size() < 2) {
+            return (manifest.sheet().isEmpty() ? "" : "sheet \"" + manifest.sheet() + "\" of ") + manifest.file();
+        }
+        return sheets.size() + " sheets, \"" + sheets.get(0) + "\" to \"" + sheets.get(sheets.size() - 1) + "\", of "
+                + manifest.file();
     }
 
     private @Nullable String ask(Path file) {

@@ -136,7 +136,8 @@ final class WorthCommand extends Command {
         for (Manifest manifest : manifests) {
             if (!manifest.problems().isEmpty()) {
                 session.remark(problems(manifest)
-                        + " in the list; what is touched by it is not in the answer: salvedge preview "
+                        + " in the list; what " + (manifest.problems().size() == 1 ? "it touches" : "they touch")
+                        + " is not in the answer: salvedge preview "
                         + manifest.file());
                 status = Status.PROBLEMS;
             }
@@ -272,8 +273,7 @@ final class WorthCommand extends Command {
     }
 
     private static String from(Manifest manifest) {
-        String place = manifest.sheet().isEmpty() ? "" : "sheet \"" + manifest.sheet() + "\" of ";
-        return "read from " + place + manifest.file()
+        return "read from " + SellersList.place(manifest)
                 + (manifest.problems().isEmpty() ? "" : ", " + problems(manifest) + ": see `preview`");
     }
 

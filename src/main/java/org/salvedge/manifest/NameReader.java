@@ -28,7 +28,7 @@ final class NameReader {
         boolean asked = table.has(Field.MAKER) || table.has(Field.DESCRIPTION) || table.modelHoldsMaker();
         if (maker == null
                 && asked
-                && faults.stream().noneMatch(fault -> fault.problem().contains("maker"))) {
+                && faults.stream().noneMatch(fault -> fault.advice().equals(ASK_MAKER))) {
             faults.add(new Names.Fault(heading(Field.MAKER), null, "has no maker", ASK_MAKER));
         }
         return new Names(maker, model, description, faults);

@@ -88,6 +88,7 @@ final class RowReader {
         }
         Quantity inches = inches(row, number, names);
         var claim = new ClaimColumns(table, readers).read(row, names.description());
+        reportDamagedClaims(row, number);
         var price = table.prices().read(row, sets);
         if (price.problem() != null) {
             int column = table.prices().usedColumn(row);
@@ -106,6 +107,21 @@ final class RowReader {
                     claim.text(),
                     claim.sureness(),
                     price.value()));
+        }
+    }
+
+    /** What cannot be read must not pass for a set of which nothing is said. */
+    private void reportDamagedClaims(Cell[] row, int number) {
+        for (int column : table.claimColumns()) {
+            Cell cell = row[column];
+            if (cell.kind() == Cell.Kind.ERROR || cell.kind() == Cell.Kind.DAMAGED) {
+                findings.problem(
+                        number,
+                        table.heading(column),
+                        cell.shown(),
+                        damage(cell, "is an error value, no fault"),
+                        "Ask the seller what is wrong with the set");
+            }
         }
     }
 

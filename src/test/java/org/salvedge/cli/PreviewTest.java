@@ -54,6 +54,36 @@ class PreviewTest {
     }
 
     @Test
+    void aClaimThatCannotBeReadIsReportedOnceAndSoIsAMaker(@TempDir Path folder) throws IOException {
+        list = folder.resolve("formulas.xlsx");
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(list)) {
+            for (String pallet : new String[] {"Pallet 1", "Pallet 2"}) {
+                Sheet sheet = book.createSheet(pallet);
+                texts(sheet.createRow(0), "Brand", "Model", "Size", "Condition");
+                texts(sheet.createRow(1), "Kestrel", "KX-55A", "55", "no power");
+                Row bad = sheet.createRow(2);
+                texts(bad, "", "KX-55A", "55", "");
+                bad.createCell(0).setCellFormula("A1");
+                bad.createCell(3).setCellFormula("1+1"); // neither is worked out
+            }
+            book.write(out);
+        }
+        JsonNode answer = json();
+        assertThat(answer.get("sets")).hasSize(4);
+        assertThat(answer.get("problems").findValuesAsText("column"))
+                .containsExactlyInAnyOrder("Brand", "Condition", "Brand", "Condition");
+        shop.run("preview", list.toString());
+        assertThat(shop.out()).contains("read from 2 sheets, \"Pallet 1\" to \"Pallet 2\", of formulas.xlsx");
+    }
+
+    private static void texts(Row row, String... texts) {
+        for (int c = 0; c < texts.length; c++) {
+            row.createCell(c).setCellValue(texts[c]);
+        }
+    }
+
+    @Test
     void whatWasTakenForWhatIsExplained() throws IOException {
         JsonNode explained = json("--explain");
         JsonNode columns = explained.get("tables").get(0).get("columns");
