@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.salvedge.shop.Text;
+import org.salvedge.worth.turn.Prospect;
 
 /**
  * The order in which to take the sets on the bench: by the rate at which a turn pays. Sets of one family with one likely fault

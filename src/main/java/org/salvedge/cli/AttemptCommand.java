@@ -4,7 +4,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.bench.OpenBench;
 import org.salvedge.bench.ReleaseChecks;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
@@ -14,6 +13,7 @@ import org.salvedge.shop.Quantity;
 import org.salvedge.shop.Residual;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
+import org.salvedge.worth.turn.OpenBench;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 

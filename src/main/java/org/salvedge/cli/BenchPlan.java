@@ -6,18 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.bench.BenchModel;
 import org.salvedge.bench.BenchQueue;
-import org.salvedge.bench.OpenBench;
-import org.salvedge.bench.Prospect;
 import org.salvedge.bench.UsualFix;
-import org.salvedge.bench.Workload;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.History;
 import org.salvedge.shop.TvSet;
+import org.salvedge.worth.turn.BenchModel;
+import org.salvedge.worth.turn.OpenBench;
+import org.salvedge.worth.turn.Prospect;
+import org.salvedge.worth.turn.Workload;
 
 /** The sets on the bench with what a turn with each is expected to bring, as the record has it on a day. */
 final class BenchPlan {

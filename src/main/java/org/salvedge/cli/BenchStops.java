@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue.Place;
-import org.salvedge.bench.OpenBench;
-import org.salvedge.bench.Prospect;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.UnitId;
+import org.salvedge.worth.turn.OpenBench;
+import org.salvedge.worth.turn.Prospect;
 
 /** What is ahead of a set in hand, and when it has had enough time. */
 final class BenchStops {

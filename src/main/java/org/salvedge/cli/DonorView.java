@@ -14,13 +14,13 @@ import org.salvedge.bench.Donors;
 import org.salvedge.bench.Donors.Pair;
 import org.salvedge.bench.Donors.Patient;
 import org.salvedge.bench.Donors.Supply;
-import org.salvedge.bench.OpenBench;
 import org.salvedge.bench.PartsAtHand;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.Part;
 import org.salvedge.shop.PartKind;
 import org.salvedge.shop.PartTest;
+import org.salvedge.worth.turn.OpenBench;
 
 /** Sets that need a part, parts in stock, and sets with broken glass that still hold theirs. */
 final class DonorView {

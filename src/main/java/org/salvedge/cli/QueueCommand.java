@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue.Place;
-import org.salvedge.bench.OpenBench;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
 import org.salvedge.report.Table;
 import org.salvedge.shop.TvSet;
+import org.salvedge.worth.turn.OpenBench;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

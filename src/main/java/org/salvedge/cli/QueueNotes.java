@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue.Place;
-import org.salvedge.bench.OpenBench;
 import org.salvedge.bench.PartsAtHand;
 import org.salvedge.bench.RecipeBook;
 import org.salvedge.ledger.Ledger;
@@ -20,6 +19,7 @@ import org.salvedge.shop.PartKind;
 import org.salvedge.shop.Recipe;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
+import org.salvedge.worth.turn.OpenBench;
 
 /** What stands beside a set in the queue: what to do first, parts, place, the reason. */
 final class QueueNotes {

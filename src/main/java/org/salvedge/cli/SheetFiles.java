@@ -9,8 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue;
-import org.salvedge.bench.OpenBench;
-import org.salvedge.bench.Prospect;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.BenchSheet;
@@ -22,6 +20,8 @@ import org.salvedge.shop.Part;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
+import org.salvedge.worth.turn.OpenBench;
+import org.salvedge.worth.turn.Prospect;
 
 /** Bench sheets and label sheets of sets on record. A file that is there is never written over: it may be filled in. */
 final class SheetFiles {

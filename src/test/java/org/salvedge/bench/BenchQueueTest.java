@@ -2,7 +2,6 @@ package org.salvedge.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.salvedge.bench.BenchQueue.Place;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.Grade;
+import org.salvedge.worth.turn.Prospect;
 
 class BenchQueueTest {
     private static Candidate set(String unit, String family, double gain, double minutes, double rate) {
@@ -66,34 +66,6 @@ class BenchQueueTest {
                 } else {
                     assertThat(before + p.minutes()).isGreaterThan(60 * hours);
                 }
-            }
-        }
-    }
-
-    @Test
-    void aMinuteIsWorthTheRateOfTheFirstWorkThatIsLeftUndone() {
-        List<ShadowPrice.Work> work = List.of(
-                new ShadowPrice.Work(.4, 30, 2), new ShadowPrice.Work(2, 20, 3), new ShadowPrice.Work(1, 10, 1));
-        // In order of rate: 60 minutes at 2, 10 at 1, 60 at 0.4.
-        assertThat(ShadowPrice.of(work, 59)).isEqualTo(2);
-        assertThat(ShadowPrice.of(work, 65)).isEqualTo(1);
-        assertThat(ShadowPrice.of(work, 100)).isEqualTo(.4);
-        assertThat(ShadowPrice.of(work, 131)).isZero();
-    }
-
-    @Test
-    void theIndexIsThePriceOfAMinuteAtWhichTheTurnBringsNothing() {
-        QueueWorld world = new QueueWorld(new SplittableRandom(5));
-        BenchModel model = new BenchModel(world.new Oracle(), QueueWorld.LABOUR / 60);
-        for (String claim : QueueWorld.CLAIMS) {
-            BenchModel.OnBench set = new BenchModel.OnBench("F12", 0, claim, "S1 0.0", null, false, 0);
-            Prospect free = model.of(set, 0);
-            assertThat(free.stops().getOrDefault("panel_broken", 0)).isZero();
-            if (free.rate() > 0) {
-                // With a minute at that price the gain just pays for the minutes it takes.
-                Prospect at = model.of(set, free.rate());
-                assertThat(at.gain() - free.rate() * at.minutes()).isCloseTo(0, within(1e-3));
-                assertThat(at.minutes()).isLessThanOrEqualTo(free.minutes() + 1e-9);
             }
         }
     }

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth.turn;
 
 import java.util.List;
 import org.salvedge.worth.Assumed;

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth.turn;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;

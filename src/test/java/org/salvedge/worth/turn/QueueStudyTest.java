@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth.turn;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth.turn;
 
 import org.salvedge.stats.LogNormal;
 import org.salvedge.stats.StopRule;

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth.turn;
 
 import java.util.ArrayList;
 import java.util.List;
