@@ -34,7 +34,7 @@ final class MaskExportCommand extends Command {
         List<Recipe> chosen = recipes.stream()
                 .filter(r -> only == null || r.panel().equalsIgnoreCase(only.strip()))
                 .toList();
-        Path to = session.file(file);
+        Path to = Reports.target(session, "FILE", file, ".csv");
         Reports.write(
                 to,
                 () -> WholeFile.write(to, out -> {

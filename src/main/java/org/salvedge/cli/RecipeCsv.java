@@ -8,6 +8,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +36,7 @@ final class RecipeCsv {
         CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(to);
         csv.writeRecord(COLUMNS);
         for (Recipe r : recipes) {
-            csv.writeRecord(FactColumns.of(r).values());
+            csv.writeRecord(FactColumns.inFile(r).values());
         }
         try {
             csv.flush();
@@ -90,11 +91,23 @@ final class RecipeCsv {
                     .ofCsvRecord(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
                 return csv.stream().toList();
             }
-        } catch (CsvParseException | java.nio.charset.MalformedInputException e) {
-            throw new Refused(name + " cannot be read as CSV in UTF-8: " + e.getMessage());
+        } catch (CsvParseException e) {
+            throw new Refused(name + " cannot be read as CSV: " + e.getMessage());
+        } catch (UncheckedIOException e) {
+            throw failure(name, e.getCause() == null ? new IOException(e) : e.getCause());
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw failure(name, e);
         }
+    }
+
+    /** The library's stream wraps what the disk or the letters did under a message of its own. */
+    private static RuntimeException failure(String name, IOException e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof CharacterCodingException) {
+                return new Refused(name + " is not UTF-8 text. Save it as CSV in UTF-8");
+            }
+        }
+        return new UncheckedIOException(e);
     }
 
     private static Recipe recipe(List<String> header, List<String> fields, Ledger ledger) {
@@ -106,6 +119,6 @@ final class RecipeCsv {
         for (int i = 0; i < fields.size(); i++) {
             cells.put(header.get(i), fields.get(i));
         }
-        return (Recipe) ledger.changed(BLANK, cells);
+        return (Recipe) ledger.changed(BLANK, FactColumns.fromFile(BLANK, cells));
     }
 }

@@ -18,6 +18,25 @@ public final class FactColumns {
         return cells(fact);
     }
 
+    /** As {@link #of}, as a CSV file of the package's form has it: no text that a spreadsheet program takes for a formula. */
+    public static Map<String, String> inFile(Fact fact) {
+        Map<String, String> cells = of(fact);
+        for (Column<?, ?> column : Tables.of(fact).columns()) {
+            cells.computeIfPresent(column.name(), (name, text) -> FormulaText.shown(column, text));
+        }
+        return cells;
+    }
+
+    /** What the cells of such a file mean, by the columns of facts like this one; columns it does not have stay as they are. */
+    public static Map<String, String> fromFile(Fact like, Map<String, String> cells) {
+        Map<String, String> meant = new LinkedHashMap<>(cells);
+        for (Column<?, ?> column : Tables.of(like).columns()) {
+            meant.computeIfPresent(
+                    column.name(), (name, cell) -> cell.isEmpty() ? cell : FormulaText.meant(column, cell));
+        }
+        return meant;
+    }
+
     private static <F extends Fact> Map<String, String> cells(F fact) {
         Map<String, String> cells = new LinkedHashMap<>();
         for (Column<F, ?> column : Tables.of(fact).columns()) {

@@ -3,12 +3,13 @@ package org.salvedge.ledger;
 import java.util.regex.Pattern;
 
 /**
- * Text in the package's CSV files that a spreadsheet program would take for a formula: it is written with an apostrophe before it,
+ * Text in CSV files of the package's form that a spreadsheet program would take for a formula: it is written with an apostrophe before it,
  * and the apostrophe is taken off again when it is read. Text that has such an apostrophe of its own gets another, so that every
  * text comes back as it was.
  */
 final class FormulaText {
-    private static final Pattern FORMULA = Pattern.compile("'*\\s*[=+\\-@\t\r].*", Pattern.DOTALL);
+    private static final Pattern FORMULA =
+            Pattern.compile("'*[\\s\\h]*[=+\\-@\t\r\uff1d\uff0b\uff0d\uff20].*", Pattern.DOTALL);
 
     private FormulaText() {}
 

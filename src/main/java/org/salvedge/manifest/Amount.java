@@ -17,9 +17,12 @@ final class Amount {
     private static final int DIGITS = 4;
     private static final int LONGEST = 60;
     private static final Pattern SCIENTIFIC = Pattern.compile("[+]?\\d+([.,]\\d+)?e[+-]?\\d{1,3}");
+    /** A minus before the digits, at the beginning or behind a currency; in {@code EUR-120} it may as well be a hyphen. */
+    private static final Pattern MINUS = Pattern.compile("-|[^\\d]*[ \\p{Sc}]-[.,]?\\d");
+
     private static final Pattern DASHED_END = Pattern.compile("([.,]\\s?[-–—=]{1,2}|[.,])$");
 
-    /** Words that may stand beside an amount. */
+    /** Words that may stand beside an amount. Not those that change it: thousands and hundredths ({@code 2k}, {@code 99p}). */
     private static final Set<String> BESIDE = Set.of(
             "eur", "euro", "euros", "usd", "us", "dollar", "dollars", "gbp", "chf", "fr", "sfr", "frs", "franken",
             "francs", "kr", "dkk", "sek", "nok", "pln", "zl", "czk", "kc", "huf", "ft", "cad", "aud", "jpy", "yen", "a",
@@ -27,7 +30,10 @@ final class Amount {
             "net", "netto", "ht", "ttc", "brutto", "ca", "approx", "circa", "vb", "vhb", "fp", "obo", "ono", "only",
             "nur", "asking", "price", "preis", "prix", "precio", "unite", "unidad", "ud", "u", "inkl", "incl", "mwst",
             "vat", "tva", "iva", "rrp", "uvp", "pvp", "msrp", "plus", "zzgl", "ex", "excl", "exkl", "sin", "con",
-            "hors", "c", "pence", "p", "k");
+            "hors");
+
+    /** Before an amount only: behind it the letter is a cent. */
+    private static final Pattern CIRCA = Pattern.compile("^c\\b");
 
     /** How a column writes its amounts. */
     enum Style {
@@ -142,8 +148,8 @@ final class Amount {
         if (core.isEmpty()) {
             return unreadable();
         }
-        boolean negative =
-                folded.startsWith("-") || folded.startsWith("(") && folded.endsWith(")") && core.length() > 2;
+        boolean negative = MINUS.matcher(folded).lookingAt()
+                || folded.startsWith("(") && folded.endsWith(")") && core.length() > 2;
         BigDecimal amount = decimal(core);
         return amount == null ? unreadable() : inRange(negative ? amount.negate() : amount);
     }
@@ -162,7 +168,9 @@ final class Amount {
         while (to > from && !isDigit(folded.charAt(to - 1))) {
             to--;
         }
-        if (from >= to || !isBeside(folded.substring(0, from)) || !isBeside(folded.substring(to))) {
+        if (from >= to
+                || !isBeside(CIRCA.matcher(folded.substring(0, from)).replaceFirst(""))
+                || !isBeside(folded.substring(to))) {
             return "";
         }
         if (from > 0 && folded.charAt(from - 1) == '.') {

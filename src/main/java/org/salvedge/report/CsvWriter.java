@@ -15,7 +15,7 @@ import org.salvedge.shop.Quantity;
  *
  * <p>People open these files in spreadsheet programs, which take text that begins with {@code = + - @} for a formula, so such
  * text gets an apostrophe before it; characters that a terminal might obey are shown as U+FFFD. A program that needs the text
- * exactly as it is takes JSON; the history package is not written by this class and changes nothing.
+ * exactly as it is takes JSON; the history package, which has its own writer, marks such text too and takes the mark off at import.
  */
 public final class CsvWriter {
     private static final String FORMULA_STARTS = "=+-@\uff1d\uff0b\uff0d\uff20";

@@ -1,5 +1,6 @@
 package org.salvedge.cli;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -176,6 +177,43 @@ class MaskTest {
         assertThat(two.err()).contains("left as it is").contains("used 2, good 1");
         two.run("mask", "export", "again.csv");
         assertThat(Files.readString(folder.resolve("two/again.csv"))).contains("P55,left,2 4,,,,2,1,");
+    }
+
+    @Test
+    void noTextOfARecipeFileIsAFormulaAndEachComesBackAsItWas() throws Exception {
+        TestShop one = TestShop.withLot(folder.resolve("one"));
+        String[] notes = {"=HYPERLINK(\"x\")", "'-1", "\uff1d1+1", "it's"};
+        for (int i = 0; i < notes.length; i++) {
+            one.run("mask", "record", "--panel", "@P" + i, "--side", "left", "--contacts", "1", "--note=" + notes[i]);
+        }
+        assertThat(one.run("mask", "export", "masks.csv")).as(one.err()).isZero();
+        Path file = folder.resolve("one/masks.csv");
+        assertThat(Files.readString(file))
+                .contains("'@P0,left,1,,,,,,\"'=HYPERLINK(\"\"x\"\")\"")
+                .contains("'@P1,left,1,,,,,,''-1")
+                .contains("'@P2,left,1,,,,,,'\uff1d1+1")
+                .contains("'@P3,left,1,,,,,,it's");
+        TestShop two = TestShop.withLot(folder.resolve("two"));
+        assertThat(two.run("mask", "import", file.toString())).as(two.err()).isZero();
+        two.run("mask", "recipes", "--format", "json");
+        JsonNode rows = json(two).get("rows");
+        for (int i = 0; i < notes.length; i++) {
+            assertThat(rows.get(i).get("panel").asText()).isEqualTo("@P" + i);
+        }
+        two.run("mask", "export", "again.csv");
+        assertThat(Files.readString(folder.resolve("two/again.csv"))).isEqualTo(Files.readString(file));
+    }
+
+    @Test
+    void aRecipeFileInOtherLettersOrWithoutAFolderIsTold() throws Exception {
+        TestShop shop = TestShop.withLot(folder);
+        Files.write(
+                folder.resolve("old.csv"), "panel,side,contacts,note\r\nP1,left,1,caf\u00e9\r\n".getBytes(ISO_8859_1));
+        assertThat(shop.run("mask", "import", "old.csv")).isEqualTo(3);
+        assertThat(shop.err()).contains("old.csv is not UTF-8 text").contains("Save it as CSV in UTF-8");
+        assertThat(shop.run("mask", "export", "nowhere/masks.csv")).isEqualTo(4);
+        assertThat(shop.err()).contains("there is no folder");
+        assertThat(folder.resolve("nowhere")).doesNotExist();
     }
 
     @Test

@@ -73,6 +73,8 @@ class AmountTest {
             12.345,00 | 12345
             + 450 | 450
             450 $ | 450
+            c. 450 | 450
+            EUR-450 | 450
             """)
     void amountsAreReadInEveryConvention(String text, String amount) {
         assertThat(read(of(), text.replace("''", "'"))).isEqualByComparingTo(amount);
@@ -117,6 +119,13 @@ class AmountTest {
                 "auf Anfrage",
                 "400-450",
                 "-120",
+                "EUR -120",
+                "€-120.50",
+                "2k",
+                "1.5 k€",
+                "99p",
+                "50 pence",
+                "50c",
                 "(450.00)",
                 "1e999",
                 "inf",
