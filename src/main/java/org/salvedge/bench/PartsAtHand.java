@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.shop.Fix;
 import org.salvedge.shop.Part;
 import org.salvedge.shop.PartKind;
 import org.salvedge.shop.PartTest;
@@ -17,15 +16,6 @@ import org.salvedge.shop.Text;
  * number of one that did.
  */
 public final class PartsAtHand {
-    private static final Map<Fix, PartKind> NEEDED = Map.of(
-            Fix.TIMING_BOARD_SWAP, PartKind.TIMING_BOARD,
-            Fix.LED_STRIPS, PartKind.LED_STRIPS,
-            Fix.LED_DRIVER, PartKind.LED_DRIVER,
-            Fix.POWER_BOARD_REPAIR, PartKind.POWER_BOARD,
-            Fix.MAIN_BOARD_SWAP, PartKind.MAIN_BOARD,
-            Fix.PANEL_SWAP, PartKind.PANEL,
-            Fix.REBOND_FILM, PartKind.FILM);
-
     private final Map<List<Object>, List<Part>> byFamily = new HashMap<>();
 
     private PartsAtHand() {}
@@ -70,11 +60,6 @@ public final class PartsAtHand {
 
     private static @Nullable String family(Part p, FamilyOf families) {
         return p.fromUnit() == null ? null : families.family(p.fromUnit().value());
-    }
-
-    /** The part that a fix is about; null where it needs none. */
-    public static @Nullable PartKind needed(Fix fix) {
-        return NEEDED.get(fix);
     }
 
     /** Parts of a kind that fit a family, by label. */

@@ -10,23 +10,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.bench.Donors;
-import org.salvedge.bench.Donors.Pair;
-import org.salvedge.bench.Donors.Patient;
-import org.salvedge.bench.Donors.Supply;
 import org.salvedge.bench.PartsAtHand;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.Part;
 import org.salvedge.shop.PartKind;
 import org.salvedge.shop.PartTest;
+import org.salvedge.worth.Donors;
+import org.salvedge.worth.Donors.Pair;
+import org.salvedge.worth.Donors.Patient;
+import org.salvedge.worth.Donors.Supply;
 import org.salvedge.worth.turn.OpenBench;
 
 /** Sets that need a part, parts in stock, and sets with broken glass that still hold theirs. */
 final class DonorView {
-    /** Boards and strips that a set with broken glass usually keeps whole. */
-    private static final List<PartKind> HELD = List.of(
-            PartKind.MAIN_BOARD, PartKind.POWER_BOARD, PartKind.TIMING_BOARD, PartKind.LED_STRIPS, PartKind.LED_DRIVER);
     /** Value of a part as a share of what its set brings stripped. Assumed, no source. */
     private static final double ASSUMED_SHARE = 0.2;
 
@@ -68,7 +65,7 @@ final class DonorView {
 
     private @Nullable Patient patient(OpenBench o) {
         Fix fix = plan.fix(o);
-        PartKind kind = fix == null ? null : PartsAtHand.needed(fix);
+        PartKind kind = fix == null ? null : PartKind.neededBy(fix);
         if (kind == null) {
             return null;
         }
@@ -111,7 +108,7 @@ final class DonorView {
             }
         }
         List<Supply> held = new ArrayList<>();
-        for (PartKind kind : HELD) {
+        for (PartKind kind : PartKind.BEHIND_THE_GLASS) {
             double[] sum = usual.get(kind);
             double costs = sum == null ? ASSUMED_SHARE * Math.max(0, plan.stripped(donor)) : sum[1] / sum[0];
             if (!taken.contains(kind)) {

@@ -41,7 +41,7 @@ final class KeptFit {
             return kept.get();
         }
         History history = ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
-        ShopModel model = ShopModel.fit(history, day, settings);
+        ShopModel model = ShopModel.fit(history, ledger.parts(AsOf.endOf(day)), day, settings);
         if (history.sets() >= WORTH_KEEPING) {
             try {
                 String fresh = key(day, ledger, session, settings);

@@ -101,7 +101,7 @@ final class QueueNotes {
     }
 
     private @Nullable String part(@Nullable Fix fix, String family) {
-        PartKind needed = fix == null ? null : PartsAtHand.needed(fix);
+        PartKind needed = fix == null ? null : PartKind.neededBy(fix);
         if (needed == null) {
             return null;
         }

@@ -17,6 +17,7 @@ import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.History;
 import org.salvedge.shop.LotId;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Refused;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.TvSet;
@@ -357,6 +358,11 @@ public final class Ledger implements AutoCloseable {
     /** The record as columns; see {@link Detail} for which. */
     public History history(AsOf asOf, Detail detail) {
         return new HistoryReader(database, settings, detail).read(asOf);
+    }
+
+    /** The parts as they stood, in order of their labels; one that had not gone by then has not gone. */
+    public List<Part> parts(AsOf asOf) {
+        return database.read(c -> PartsSeen.of(c, store, settings.zone(), asOf));
     }
 
     /** Tells the record as it stood from any other state of this ledger: two readings under the same text are equal. */

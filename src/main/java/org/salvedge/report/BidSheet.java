@@ -87,11 +87,18 @@ final class BidSheet {
                 "before the purchase is paid, at the labour rate beside");
         input("labour_then", "Labour rate of the estimate", labourRate.doubleValue(), money(), "an hour");
         input("hours", "Bench hours", w.minutes().mean() / MINUTES_AN_HOUR, "#,##0.0", "mean, unloading included");
+        donors(w);
         next++;
         heading("what follows");
         answers();
         formulas.forEach(Cell::setCellFormula); // names must be there before a formula may use them
         return next + 1;
+    }
+
+    private void donors(LotWorth w) {
+        for (DonorReport.Said said : DonorReport.words(w.donors())) {
+            input("donors_" + next, "Boards out of donors", said.amount(), money(), said.words());
+        }
     }
 
     private void answers() {

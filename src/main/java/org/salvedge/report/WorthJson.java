@@ -39,6 +39,7 @@ public final class WorthJson {
         List<Object> lines = new ArrayList<>();
         w.lines().forEach(l -> lines.add(line(l)));
         json.put("lines", lines);
+        json.put("donors", DonorReport.json(w.donors()));
         json.put("notes", w.notes());
         return json;
     }

@@ -48,6 +48,7 @@ public final class WorthText {
         text.answer();
         text.shape();
         text.carries();
+        text.donors();
         text.sinks();
         text.changes();
         text.stops();
@@ -188,6 +189,14 @@ public final class WorthText {
     private static void row(
             Table.Builder table, String name, Group g, @org.jspecify.annotations.Nullable Integer seen) {
         table.row(name, g.sets, g.saved / g.sets, g.brings, g.brings / g.sets, seen);
+    }
+
+    private void donors() {
+        List<DonorReport.Said> said = DonorReport.words(a.worth().donors());
+        if (!said.isEmpty()) {
+            say("Boards out of donors");
+            said.forEach(s -> paragraph(s.words()));
+        }
     }
 
     private void sinks() {

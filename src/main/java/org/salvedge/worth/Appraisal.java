@@ -71,7 +71,14 @@ public record Appraisal(
         notes.addAll(grounds.doubts());
         grounds.assumed().forEach(a -> notes.add("assumed: " + a));
         LotWorth worth = new LotWorth(
-                bare.sets(), bare.historyLots(), bare.historySets(), bare.recovery(), bare.minutes(), lines, notes);
+                bare.sets(),
+                bare.historyLots(),
+                bare.historySets(),
+                bare.recovery(),
+                bare.minutes(),
+                bare.donors(),
+                lines,
+                notes);
         return new Appraisal(question, worth, grounds, terms, confidence, targetReturn, price);
     }
 

@@ -92,6 +92,9 @@ public final class Assumed {
     public static final double PACKING_MINUTES = 15;
     public static final double STRIPPING_MINUTES = 15;
     public static final double RECYCLING_MINUTES = 3;
+    /** What taking a board out with care and testing it costs beyond stripping. */
+    public static final double TAKING_OUT_MINUTES = 5;
+
     public static final double UNLOADING_MINUTES = 1.5;
     public static final double COMEBACK_SHARE = 0.05;
     public static final double COMEBACK_LOSS = 0.6;

@@ -1,6 +1,7 @@
 package org.salvedge.worth;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a lot is worth.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param historySets sets of these
  * @param recovery net recovery of the lot, book currency, before any purchase cost and after its own labour
  * @param minutes bench minutes, the lot's own minutes included
+ * @param donors what donors of boards would save, not in the recovery; null = the record shows no use of them
  * @param lines in order of the manifest
  * @param notes what the buyer should know about the answer, the weightiest first
  */
@@ -19,6 +21,7 @@ public record LotWorth(
         int historySets,
         Predictive recovery,
         Predictive minutes,
+        @Nullable DonorGain donors,
         List<LineWorth> lines,
         List<String> notes) {
     public LotWorth {

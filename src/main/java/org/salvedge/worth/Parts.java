@@ -1,7 +1,9 @@
 package org.salvedge.worth;
 
+import java.util.List;
 import java.util.Map;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Part;
 
 /** Everything estimated from a history, each part with its own uncertainty. Immutable once made. */
 final class Parts implements java.io.Serializable {
@@ -21,8 +23,10 @@ final class Parts implements java.io.Serializable {
     final double widening;
 
     final Rest rest;
+    /** What donors of boards save. */
+    final Harvest harvest;
 
-    Parts(History history, int asOf, double hourly, Map<String, String> familyTable) {
+    Parts(History history, List<Part> parts, int asOf, double hourly, Map<String, String> familyTable) {
         this.hourly = hourly;
         records = new Records(history, asOf, hourly / 60);
         mix = new FaultMix(records);
@@ -38,5 +42,6 @@ final class Parts implements java.io.Serializable {
         rest = new Rest(records, check, levels.hazard(), hourly);
         families = new Families(records, familyTable);
         asking = new Asking(this);
+        harvest = new Harvest(records, new PartPrices(history, parts), parts, hourly);
     }
 }

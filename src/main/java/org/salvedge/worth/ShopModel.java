@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Names;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Settings;
 
 /**
@@ -36,8 +37,14 @@ public final class ShopModel implements java.io.Serializable {
      * @param settings for the labour rate and the model families
      */
     public static ShopModel fit(History history, LocalDate asOf, Settings settings) {
+        return fit(history, List.of(), asOf, settings);
+    }
+
+    /** @param parts as they stood then, bought or out of donors; the history was read with its labels */
+    public static ShopModel fit(History history, List<Part> parts, LocalDate asOf, Settings settings) {
         int day = (int) asOf.toEpochDay();
-        return new ShopModel(new Parts(history, day, settings.labourRate().doubleValue(), settings.families()), day);
+        return new ShopModel(
+                new Parts(history, parts, day, settings.labourRate().doubleValue(), settings.families()), day);
     }
 
     Parts parts() {
@@ -83,6 +90,7 @@ public final class ShopModel implements java.io.Serializable {
                 parts.records.history.sets(),
                 recovery,
                 new Predictive(Reweighted.even(sim.minutes, sim.weight)),
+                sim.donors,
                 lines(question.sets(), looked, sim, recovery.mean(), labour / n),
                 effective < FEW_DRAWS
                         ? List.of("what was found is so unlike what was expected that the answer is rough (it rests on "

@@ -28,6 +28,9 @@ final class Simulation {
     final double[] weight;
     /** Means by kind of what becomes of a set: saved, sold as is, stripped, recycled. */
     final double[][] routes;
+    /** What donors of boards bring; null = nothing is counted. */
+    @Nullable
+    DonorGain donors;
 
     /** Mean and standard deviation of the recovery over lots drawn in one scenario. */
     static double[] spread(
@@ -94,10 +97,15 @@ final class Simulation {
                     new Block(parts, kinds, sets, new Scenario(parts, kinds, strangers, any, true), parts.rest.lotSd());
             block.found = found;
             block.probe = probe;
+            block.harvest = parts.harvest.active() ? new HarvestCount(parts, kinds) : null;
             int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
             for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
                 SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
                 block.scenario.fill(Estimates.drawn(parts, track, rest, monthsAhead, random), random);
+                block.apart = new SplittableRandom(seed ^ GOLDEN * (s + 1));
+                if (block.harvest != null) {
+                    block.harvest.scenario(block.apart);
+                }
                 int from = (int) ((long) draws * s / scenarios);
                 int to = (int) ((long) draws * (s + 1) / scenarios);
                 for (int d = from; d < to; d++) {
@@ -122,6 +130,8 @@ final class Simulation {
                 }
             }
         }
+        out.donors = HarvestCount.of(
+                parts, kinds, java.util.Arrays.stream(done).map(b -> b.harvest).toList(), total);
         return out;
     }
 
@@ -143,6 +153,9 @@ final class Simulation {
         private int draw;
         private int[][] found;
         private @Nullable Probe probe;
+        private @Nullable HarvestCount harvest;
+        /** Apart from the other, so that all else is drawn the same with donors and without. */
+        private SplittableRandom apart = new SplittableRandom(0);
 
         Block(Parts parts, Kind[] kinds, int[] sets, Scenario scenario, double restSd) {
             this.restSd = restSd;
@@ -186,6 +199,9 @@ final class Simulation {
             double priceSquare = price * price;
             weight = likelihood(mix, damage);
             int faults = parts.mix.faults;
+            if (harvest != null) {
+                harvest.start();
+            }
             for (int i = 0; i < sets.length; i++) {
                 double odds = w.brokenOdds[i] * damage;
                 double pBroken = odds / (1 + odds);
@@ -223,7 +239,13 @@ final class Simulation {
                         v = w.savedVariance[i][k] * priceSquare;
                         time += w.savedMinutes[i][k] + slower * w.savedBench[i][k];
                         saves++;
+                        if (harvest != null) {
+                            harvest.saved(i, k, apart);
+                        }
                     } else {
+                        if (harvest != null) {
+                            harvest.lost(i, k, apart);
+                        }
                         x = w.lostTakings[i][k] * price + w.lostNet[i][k] - dearer * w.lostBench[i][k];
                         v = w.lostVariance[i][k];
                         time += w.lostMinutes[i][k] + slower * w.lostBench[i][k];
@@ -246,6 +268,9 @@ final class Simulation {
                 sums[i][1] += weight * squares;
                 sums[i][2] += weight * time;
                 sums[i][3] += weight * saves;
+            }
+            if (harvest != null) {
+                harvest.pair(weight, apart);
             }
             recovery = total + Math.sqrt(variance) * random.nextGaussian();
             minutes = worked;

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.salvedge.bench.Donors.Pair;
-import org.salvedge.bench.Donors.Patient;
-import org.salvedge.bench.Donors.Supply;
 import org.salvedge.shop.PartKind;
+import org.salvedge.worth.Donors.Pair;
+import org.salvedge.worth.Donors.Patient;
+import org.salvedge.worth.Donors.Supply;
 
 class DonorsTest {
     private static Patient patient(String unit, String family, double saves, String... numbers) {

@@ -1,4 +1,4 @@
-package org.salvedge.bench;
+package org.salvedge.worth;
 
 import java.util.ArrayList;
 import java.util.Comparator;
