@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -13,7 +14,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.salvedge.shop.Refused;
 
@@ -22,9 +22,8 @@ final class Schema {
     /** "salv": tells our files from other programs' databases. */
     static final int APPLICATION_ID = 0x73616c76;
 
-    private static final List<String> SCRIPTS = List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql");
+    static final List<String> SCRIPTS = List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql");
 
-    private static final Pattern CREATED = Pattern.compile("CREATE (?:UNIQUE )?(?:TABLE|INDEX|TRIGGER) (\\w+)");
     private static final Pattern SPACE = Pattern.compile("\\s+");
 
     private Schema() {}
@@ -74,45 +73,51 @@ final class Schema {
     }
 
     private static void runFrom(Connection connection, int done) throws SQLException {
-        for (String script : SCRIPTS.subList(done, SCRIPTS.size())) {
+        run(connection, SCRIPTS.subList(done, SCRIPTS.size()));
+        Database.execute(connection, "PRAGMA user_version = " + SCRIPTS.size());
+    }
+
+    private static void run(Connection connection, List<String> scripts) throws SQLException {
+        for (String script : scripts) {
             for (String statement : statements(script)) {
                 Database.execute(connection, statement);
             }
         }
-        Database.execute(connection, "PRAGMA user_version = " + SCRIPTS.size());
     }
 
     /** Names of tables, indexes and triggers that are not as the scripts made them. */
     static List<String> differences(Connection connection) throws SQLException {
-        Map<String, String> wanted = new TreeMap<>();
-        for (String script : SCRIPTS) {
-            for (String statement : statements(script)) {
-                String sql = statement.strip();
-                wanted.put(nameIn(sql), plain(sql.substring(0, sql.length() - 1)));
-            }
+        return differences(connection, SCRIPTS);
+    }
+
+    static List<String> differences(Connection connection, List<String> scripts) throws SQLException {
+        Map<String, String> wanted;
+        // A script may change what an earlier one made: what comes out of all of them is known when they have run.
+        try (Connection fresh = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            run(fresh, scripts);
+            wanted = objects(fresh);
         }
         List<String> differences = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement(
-                        "SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name");
-                ResultSet row = select.executeQuery()) {
-            while (row.next()) {
-                String sql = wanted.remove(row.getString(1));
-                if (sql == null || !sql.equals(plain(row.getString(2)))) {
-                    differences.add(row.getString(1));
-                }
+        objects(connection).forEach((name, sql) -> {
+            if (!sql.equals(wanted.remove(name))) {
+                differences.add(name);
             }
-        }
+        });
         differences.addAll(wanted.keySet());
         return differences;
     }
 
-    /** Name of what a CREATE statement makes. */
-    private static String nameIn(String sql) {
-        Matcher matcher = CREATED.matcher(sql);
-        if (!matcher.lookingAt()) {
-            throw new IllegalStateException("a script holds " + sql);
+    /** Tables, indexes and triggers by name, each as the statement that would make it. */
+    private static Map<String, String> objects(Connection connection) throws SQLException {
+        Map<String, String> objects = new TreeMap<>();
+        try (PreparedStatement select =
+                        connection.prepareStatement("SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL");
+                ResultSet row = select.executeQuery()) {
+            while (row.next()) {
+                objects.put(row.getString(1), plain(row.getString(2)));
+            }
         }
-        return matcher.group(1);
+        return objects;
     }
 
     private static String plain(String sql) {

@@ -18,6 +18,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,6 +94,18 @@ class AuditTest {
                     Database.execute(c, sql);
                 }
             }
+        }
+    }
+
+    @Test
+    void aColumnThatALaterScriptAddsIsAsTheScriptsMadeIt() throws SQLException {
+        List<String> scripts = new ArrayList<>(Schema.SCRIPTS);
+        scripts.add("later-column.sql");
+        try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + file)) {
+            assertThat(Schema.differences(c, scripts)).containsExactly("offer");
+            Database.execute(c, "ALTER TABLE offer ADD COLUMN colour INTEGER REFERENCES word");
+            assertThat(Schema.differences(c, scripts)).isEmpty();
+            assertThat(Schema.differences(c)).containsExactly("offer");
         }
     }
 
