@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.MonthPage;
 import org.salvedge.report.MonthWorkbook;
+import org.salvedge.report.SincePrinting;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.History;
@@ -37,7 +38,9 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: salvedge month 2026-02. It counts what happened up to the month's last day, whenever it was recorded. Without",
-            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder. --html month.html writes a web page; give both for both."
+            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder. --html month.html writes a web page; give both for both.",
+            "Printed again, it says what was recorded since its last printing, and which figures of the first page moved by it;",
+            "a printing is noted in the ledger (--format json and --as-of tell of the last one, but note none)."
         })
 final class MonthCommand extends Command {
     @Parameters(paramLabel = "YYYY-MM", description = "The month.")
@@ -77,7 +80,9 @@ final class MonthCommand extends Command {
         CompletableFuture<Void> books = asBook ? MonthWorkbook.prepare() : CompletableFuture.allOf();
         History history;
         List<Bid> bids;
+        LastPrinting past;
         try (Ledger ledger = session.shop().read()) {
+            past = LastPrinting.of(ledger, asked, asOf);
             history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL);
             LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
             bids = ledger.all(Bid.class).stream()
@@ -90,22 +95,33 @@ final class MonthCommand extends Command {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());
             Map<String, Object> json = json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked));
             json.put("suppliers", suppliers(ChangeSplit.yieldBySupplier(outcomes, asked)));
+            SincePrinting since = past.never()
+                    ? null
+                    : past.since(session, MonthReview.of(history, settings.labourRate(), asked, bids));
+            json.put("since_printing", since == null ? null : LastPrinting.json(since));
             session.json(json);
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
+        SincePrinting since = past.since(session, review);
         say(session, review);
+        if (since != null) {
+            Wording.say(session, since.sentence());
+        }
         if (html != null) {
             Path page = Reports.target(session, "--html", html, ".html");
-            Reports.write(page, () -> MonthPage.write(review, Reports.paper(session), page));
+            Reports.write(page, () -> MonthPage.write(review, since, Reports.paper(session), page));
             session.say("Written to " + page);
         }
         if (html == null || xlsx != null) {
             Path book = xlsx == null
                     ? session.shop().reports().resolve("month-" + asked + ".xlsx")
                     : Reports.target(session, "--xlsx", xlsx, ".xlsx");
-            Reports.write(book, () -> MonthWorkbook.write(review, Reports.paper(session), book));
+            Reports.write(book, () -> MonthWorkbook.write(review, since, Reports.paper(session), book));
             session.say("Written to " + book);
+        }
+        if (asOf == null) {
+            past.note(session, review);
         }
         return Status.DONE;
     }

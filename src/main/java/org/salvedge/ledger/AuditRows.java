@@ -50,6 +50,7 @@ final class AuditRows {
         }
         supersedes();
         gaps();
+        new Printings(connection).audit(findings);
     }
 
     private interface Row {

@@ -367,10 +367,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Tells the record as it stood from any other state of this ledger: two readings under the same text are equal. */
     public String state(AsOf asOf) {
-        LocalDate recorded = asOf.recorded();
-        long end = recorded == null
-                ? Long.MAX_VALUE
-                : recorded.plusDays(1).atStartOfDay(settings.zone()).toInstant().toEpochMilli();
+        long end = printings().endOf(asOf.recorded());
         return database.read(c -> {
             String seen = " FROM batch WHERE recorded_at IS NULL OR recorded_at < " + end;
             return Database.number(c, "SELECT count(*)" + seen, 0)
@@ -378,6 +375,11 @@ public final class Ledger implements AutoCloseable {
                     + " " + Database.number(c, "SELECT sum(crc)" + seen, 0)
                     + " " + asOf;
         });
+    }
+
+    /** When months' reviews were printed, and what was recorded since. */
+    public PrintingBook printings() {
+        return new PrintingBook(database, store, settings, clock);
     }
 
     /** Which columns of the history are read. */

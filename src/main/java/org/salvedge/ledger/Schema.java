@@ -22,7 +22,8 @@ final class Schema {
     /** "salv": tells our files from other programs' databases. */
     static final int APPLICATION_ID = 0x73616c76;
 
-    static final List<String> SCRIPTS = List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql");
+    static final List<String> SCRIPTS =
+            List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql", "004-printings.sql");
 
     private static final Pattern SPACE = Pattern.compile("\\s+");
 
@@ -85,9 +86,10 @@ final class Schema {
         }
     }
 
-    /** Names of tables, indexes and triggers that are not as the scripts made them. */
+    /** Names of tables, indexes and triggers that are not as the scripts that have run made them. */
     static List<String> differences(Connection connection) throws SQLException {
-        return differences(connection, SCRIPTS);
+        long done = Math.min(SCRIPTS.size(), Math.max(0, version(connection)));
+        return differences(connection, SCRIPTS.subList(0, (int) done));
     }
 
     static List<String> differences(Connection connection, List<String> scripts) throws SQLException {

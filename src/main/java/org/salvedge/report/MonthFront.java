@@ -24,13 +24,15 @@ final class MonthFront {
     private final Book book;
     private final XSSFSheet sheet;
     private final MonthReview review;
+    private final @Nullable SincePrinting since;
     private final MonthWords words;
     private int next;
 
-    MonthFront(Book book, XSSFSheet sheet, MonthReview review) {
+    MonthFront(Book book, XSSFSheet sheet, MonthReview review, @Nullable SincePrinting since) {
         this.book = book;
         this.sheet = sheet;
         this.review = review;
+        this.since = since;
         words = new MonthWords(review);
     }
 
@@ -46,6 +48,9 @@ final class MonthFront {
                 SheetWriter.TITLE_HEIGHT);
         for (String sentence : words.sentences()) {
             across(sentence, 0, COLUMNS - 1, sheet.createRow(next++));
+        }
+        if (since != null) {
+            across(since.sentence(), 0, COLUMNS - 1, sheet.createRow(next++));
         }
         heading("", review.month().toString(), "month before", "a year before", "change to\nmonth before");
         compare("sets received", Kind.COUNT, MonthFigures::received);

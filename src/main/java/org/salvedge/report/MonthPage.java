@@ -25,13 +25,15 @@ public final class MonthPage {
     private static final int WIDE = 12;
 
     private final MonthReview review;
+    private final @Nullable SincePrinting since;
     private final Paper paper;
     private final MonthWords words;
     private final HtmlTable tables;
     private final StringBuilder out = new StringBuilder(1 << 16);
 
-    private MonthPage(MonthReview review, Paper paper) {
+    private MonthPage(MonthReview review, @Nullable SincePrinting since, Paper paper) {
         this.review = review;
+        this.since = since;
         this.paper = paper;
         words = new MonthWords(review);
         tables = new HtmlTable(paper);
@@ -39,7 +41,16 @@ public final class MonthPage {
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
     public static void write(MonthReview review, Paper paper, Path file) throws IOException {
-        String page = new MonthPage(review, paper).page();
+        write(review, null, paper, file);
+    }
+
+    /**
+     * @param since the last printing; null = it was never printed
+     * @throws IOException if the file cannot be written; then nothing of it is left
+     */
+    public static void write(MonthReview review, @Nullable SincePrinting since, Paper paper, Path file)
+            throws IOException {
+        String page = new MonthPage(review, since, paper).page();
         WholeFile.write(file, stream -> {
             try (Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8)) {
                 writer.write(page);
@@ -48,7 +59,7 @@ public final class MonthPage {
     }
 
     private String page() {
-        List<MonthSheets.Sheet> sheets = MonthSheets.of(review);
+        List<MonthSheets.Sheet> sheets = MonthSheets.of(review, since);
         String title = review.month() + " at " + Html.text(paper.shop());
         out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
@@ -68,6 +79,9 @@ public final class MonthPage {
                 .append("</h1>\n");
         for (String sentence : words.sentences()) {
             out.append("<p>").append(Html.text(sentence)).append("</p>\n");
+        }
+        if (since != null) {
+            out.append("<p>").append(Html.text(since.sentence())).append("</p>\n");
         }
         figures();
         charts(sheets);

@@ -1,6 +1,8 @@
 package org.salvedge.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.MonthReview;
 
 /** The tables of the review in their order, for the workbook and for the page alike. */
@@ -21,6 +23,22 @@ final class MonthSheets {
      * @param lists whether it lists single sets, attempts or lots
      */
     record Sheet(String name, String about, Table table, int frozen, boolean charted, boolean lists) {}
+
+    static List<Sheet> of(MonthReview review, @Nullable SincePrinting since) {
+        List<Sheet> sheets = new ArrayList<>();
+        if (since != null && !since.recorded().isEmpty()) {
+            sheets.add(figures(
+                    "Recorded since",
+                    "Entries since the month was last printed, of what had happened by its end.",
+                    since.entriesTable(),
+                    1));
+        }
+        if (since != null && !since.moved().isEmpty()) {
+            sheets.add(figures("Moved since", "Against the figures that were printed then.", since.movedTable(), 1));
+        }
+        sheets.addAll(of(review));
+        return List.copyOf(sheets);
+    }
 
     static List<Sheet> of(MonthReview review) {
         String month = review.month().toString();

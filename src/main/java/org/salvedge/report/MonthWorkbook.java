@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.MonthReview;
 
 /** The monthly review as an XLSX workbook: a first page that fits one sheet of paper, then what stands behind it. */
@@ -26,17 +27,26 @@ public final class MonthWorkbook {
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
     public static void write(MonthReview review, Paper paper, Path file) throws IOException {
-        try (Book book = book(review, paper)) {
+        write(review, null, paper, file);
+    }
+
+    /**
+     * @param since the last printing; null = it was never printed
+     * @throws IOException if the file cannot be written; then nothing of it is left
+     */
+    public static void write(MonthReview review, @Nullable SincePrinting since, Paper paper, Path file)
+            throws IOException {
+        try (Book book = book(review, since, paper)) {
             WholeFile.write(file, book::writeTo);
         }
     }
 
-    private static Book book(MonthReview review, Paper paper) {
+    private static Book book(MonthReview review, @Nullable SincePrinting since, Paper paper) {
         String month = review.month().toString();
         Book book = new Book(paper, "Month " + month);
         XSSFSheet front = book.sheet("Month");
         Map<String, Charted> charted = new HashMap<>();
-        for (MonthSheets.Sheet sheet : MonthSheets.of(review)) {
+        for (MonthSheets.Sheet sheet : MonthSheets.of(review, since)) {
             if (sheet.charted()) {
                 charted.put(sheet.name(), Charted.on(book, sheet.name(), sheet.about(), sheet.table()));
             } else if (sheet.lists()) {
@@ -46,7 +56,7 @@ public final class MonthWorkbook {
             }
         }
         DefinitionSheet.write(book);
-        MonthFront page = new MonthFront(book, front, review);
+        MonthFront page = new MonthFront(book, front, review, since);
         int below = page.write();
         charts(new Charts(front), below, month, paper, charted);
         page.deeds(below + 2 * CHART_ROWS);
