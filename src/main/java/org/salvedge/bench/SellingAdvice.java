@@ -1,10 +1,10 @@
 package org.salvedge.bench;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.stats.KaplanMeier;
+import org.salvedge.stats.Quantiles;
 
 /**
  * What to ask for a set, and when to lower it. Days from the first offer to the sale by Kaplan and Meier (see {@link
@@ -115,13 +115,12 @@ public record SellingAdvice(
                 .orElse(LONGEST);
     }
 
-    /** Median of paid over first offered. */
+    /** Median of paid over first offered; assumed where all were given away. */
     private static double concession(List<Offered> group) {
         double[] share = group.stream()
                 .filter(o -> o.sold() != null && o.price() > 0 && o.paid() > 0)
                 .mapToDouble(o -> o.paid() / o.price())
                 .toArray();
-        Arrays.sort(share);
-        return Math.max(0.5, Math.min(1, share[share.length / 2]));
+        return share.length == 0 ? ASSUMED_CONCESSION : Math.max(0.5, Math.min(1, Quantiles.of(share, 0.5)));
     }
 }

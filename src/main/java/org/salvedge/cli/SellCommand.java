@@ -1,5 +1,6 @@
 package org.salvedge.cli;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -153,7 +154,7 @@ final class SellCommand extends ExitCommand {
     }
 
     /** Release checks stand with attempts: the latest one is completed, or one without a fix is added. */
-    private static Put checked(Session session, Ledger ledger, UnitId unit, List<Entry> entries, Release release) {
+    private Put checked(Session session, Ledger ledger, UnitId unit, List<Entry> entries, Release release) {
         Entry latest = entries.stream()
                 .filter(e -> e.stands() && e.fact() instanceof Attempt)
                 .max(Comparator.comparing((Entry e) -> ((Attempt) fact(e)).startedAt())
@@ -172,10 +173,12 @@ final class SellCommand extends ExitCommand {
                     ((Attempt) fact(latest)).released(release.tested(), release.reset()),
                     "release checks at the sale");
         }
+        // On the day of the sale, which may be put on record later: before it the set was still here.
+        LocalDateTime now = session.now();
         Attempt check = new Attempt(
                 ledger.nextAttempt(),
                 unit,
-                session.now(),
+                on == null ? now : on.atTime(now.toLocalTime()),
                 null,
                 Fault.UNKNOWN,
                 Fix.NONE,

@@ -59,9 +59,7 @@ final class SheetReturn {
             });
         }
         put.forEach(line -> session.say("entry " + line.entry() + ": " + line.words()));
-        session.say((put.isEmpty()
-                        ? "Nothing new"
-                        : Wording.count(put.size(), "entry").replace("entrys", "entries")) + " from "
+        session.say((put.isEmpty() ? "Nothing new" : put.size() + (put.size() == 1 ? " entry" : " entries")) + " from "
                 + Wording.count(rows.size(), "row") + " of " + file.getFileName() + ".");
         conflicts.forEach(c -> session.remark("left alone: " + c));
         return conflicts.isEmpty() ? Status.DONE : Status.PROBLEMS;

@@ -205,6 +205,16 @@ class RecordingTest {
     }
 
     @Test
+    void releaseChecksOfASaleThatIsRecordedLaterStandOnTheDayOfTheSale() {
+        assertThat(shop.run(
+                        "sell", "001", "--gross", "90", "--on", "2026-03-10", "--safety-tested", "--owner-data-reset"))
+                .as(shop.err())
+                .isZero();
+        assertThat(shop.out()).contains("L0042-001 sold, for 90.00").contains("safety tested, owner data reset");
+        assertThat(shop.run("audit")).as(shop.out()).isZero();
+    }
+
+    @Test
     void aSaleCanComeBackAndTheSetBeSoldAgain() {
         shop.run("sell", "001", "--gross", "120", "--unmet", "x");
         assertThat(shop.run(
