@@ -2,6 +2,7 @@ package org.salvedge.cli;
 
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -9,6 +10,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchClock;
@@ -19,6 +21,7 @@ import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.ledger.LedgerFailure;
 import org.salvedge.shop.Attempt;
+import org.salvedge.shop.Fact;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.Money;
@@ -112,7 +115,9 @@ final class BenchTalk {
                 return null;
             }
             case "?" -> BenchHelp.say(session);
-            case "u" -> undo();
+            case "u" -> {
+                return undo();
+            }
             case "p" -> pause();
             case "n" -> session.say(stops.next(clock.inHand()));
             default -> {
@@ -265,7 +270,7 @@ final class BenchTalk {
                 line.safetyTested() || done.contains(Check.SAFETY_TESTED) ? Boolean.TRUE : null,
                 line.ownerDataReset() || done.contains(Check.OWNER_DATA_RESET) ? Boolean.TRUE : null,
                 line.note());
-        List<Recording.Put> put = ledger.together(() -> {
+        List<Recording.Put> put = ledger.act(() -> {
             List<Recording.Put> lines = new ArrayList<>(Recording.put(ledger, List.of(attempt)));
             lines.addAll(PartUse.use(ledger, line.partLabels(), attempt));
             return lines;
@@ -307,20 +312,33 @@ final class BenchTalk {
         inHand = null;
     }
 
-    private void undo() {
-        Long entry = recorded.poll();
+    /** Takes the latest turn back; returns a line that came in answer to a question but was none. */
+    private @Nullable String undo() {
+        Long entry = recorded.peek();
         if (entry == null) {
             throw new Refused("nothing was recorded here yet; `salvedge undo` takes earlier entries back");
         }
-        boolean done = false;
-        try {
-            long number = ledger.undo(entry, "slip at the bench");
-            done = true;
-            session.say("entry " + number + ": takes entry " + entry + " back");
-        } finally {
-            if (!done) {
-                recorded.push(entry);
+        TvSet set = inHand;
+        Fact fact = ledger.entry(entry).map(Entry::fact).orElse(null);
+        String what = fact instanceof Attempt a
+                ? EntryText.of(a) + ", of " + a.startedAt().toLocalTime().truncatedTo(ChronoUnit.MINUTES)
+                : "";
+        if (set != null && fact instanceof Attempt a && !a.unit().equals(set.unit())) {
+            if (!session.terminal().asks()) {
+                throw new Refused("u would take back entry " + entry + ", " + what + ", while " + set.unit()
+                        + " is in hand; p first, then u, or `salvedge undo " + entry + "`");
+            }
+            session.say("entry " + entry + ": " + what);
+            String answer = ask("  not " + set.unit() + ", which is in hand: take it back (y, n)? ");
+            if (answer == null || !answer.strip().equals("y")) {
+                session.say("entry " + entry + " stays");
+                return answer == null || answer.isBlank() || answer.strip().equals("n") ? null : answer;
             }
         }
+        Map<Long, Long> undone = ledger.undoAct(entry, "slip at the bench");
+        recorded.poll();
+        undone.forEach((old, number) -> session.say(
+                "entry " + number + ": takes entry " + old + " back" + (old.equals(entry) ? ", " + what : "")));
+        return null;
     }
 }

@@ -94,7 +94,7 @@ final class HarvestCommand extends Command {
         List<Put> put;
         try (Ledger ledger = session.shop().open()) {
             LocalDate day = on == null ? session.today() : on;
-            put = ledger.together(() -> {
+            put = ledger.act(() -> {
                 try {
                     return gone == null ? taken(session, ledger, day) : left(session, ledger, gone, day);
                 } catch (IllegalArgumentException e) {

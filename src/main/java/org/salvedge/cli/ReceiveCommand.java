@@ -156,7 +156,7 @@ final class ReceiveCommand extends Command {
             Lot noted = Receipt.noted(booked, manifest);
             boolean done = false;
             try {
-                ledger.together(() -> {
+                ledger.act(() -> {
                     List<Long> numbers = record(ledger, noted, sets, manifest);
                     kept.settle();
                     return numbers;

@@ -20,7 +20,7 @@ abstract class Recording extends Command {
         List<Put> put;
         try (Ledger ledger = session.shop().open()) {
             prepare(session, ledger);
-            put = ledger.together(() -> {
+            put = ledger.act(() -> {
                 try {
                     return record(session, ledger);
                 } catch (IllegalArgumentException e) {

@@ -34,6 +34,11 @@ final class Audit {
         step("checksums", 0.2, c -> new AuditRows(c, settings, findings).run());
         step("references", 0.7, this::references);
         step("landed costs", 0.8, c -> new AuditShares(c, settings, findings).run());
+        step("acts", 0.82, c -> {
+            if (Acts.noted(c)) {
+                new Acts(new Store(c, settings.currency(), settings.codes())).audit(findings);
+            }
+        });
         step("histories", 0.85, c -> histories());
         progress.step("done", 1);
         return findings.list();

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -124,6 +123,18 @@ public final class Ledger implements AutoCloseable {
         return write(recorder -> calls.get());
     }
 
+    /** The same for what a person does at once and takes back at once: {@link #undoAct} takes all of it. */
+    public <T> T act(Supplier<T> calls) {
+        return write(recorder -> {
+            long before = store.lastEntry();
+            T result = calls.get();
+            if (store.lastEntry() > before) {
+                new Acts(store).add(before + 1, store.lastEntry());
+            }
+            return result;
+        });
+    }
+
     /**
      * A fact with some columns changed, by their names and texts in the history package; an empty text takes a value away.
      * Nothing is put on record.
@@ -154,6 +165,17 @@ public final class Ledger implements AutoCloseable {
     /** Takes an entry back; refused, with their names, where later entries rest on it. Returns the new entry's number. */
     public long undo(long entry, String why) {
         return write(recorder -> recorder.undo(entry, why));
+    }
+
+    /**
+     * Takes back all that was recorded in one act with an entry; refused, with their names, where later entries rest on it. A set of
+     * a lot that was received goes alone, and the lot with all its sets.
+     *
+     * @param entry null = the latest that stands, with all that was recorded with it
+     * @return each entry taken back with the new one's number, the latest first
+     */
+    public Map<Long, Long> undoAct(@Nullable Long entry, String why) {
+        return write(recorder -> new Undoing(store, recorder).act(entry, why));
     }
 
     private interface Recording<T> {
@@ -215,15 +237,7 @@ public final class Ledger implements AutoCloseable {
 
     /** The entries that stand for the recipes of a panel, in order of their numbers. */
     public List<Entry> recipes(String panel) {
-        return database.read(c -> {
-            List<Entry> entries = new ArrayList<>();
-            for (var row : store.standing(Tables.RECIPES, "1")) {
-                if (row.fact().panel().equals(panel)) {
-                    new Entries(store).entry(row.entry()).ifPresent(entries::add);
-                }
-            }
-            return entries;
-        });
+        return database.read(c -> new Lookups(store).recipes(panel));
     }
 
     /** The entry that stands for a bid. */
@@ -238,44 +252,23 @@ public final class Ledger implements AutoCloseable {
 
     /** The entry that stands for a part; its label without regard to case. */
     public Optional<Entry> part(String label) {
-        return database.read(c -> {
-            for (var row : store.standing(Tables.PARTS, "1")) {
-                if (row.fact().part().equalsIgnoreCase(label)) {
-                    return new Entries(store).entry(row.entry());
-                }
-            }
-            return Optional.<Entry>empty();
-        });
+        return database.read(c -> new Lookups(store).part(label));
     }
 
     /** The sets that wait for a part, in order of their labels. */
     public List<TvSet> waiting() {
-        return database.read(c -> {
-            List<TvSet> sets = new ArrayList<>();
-            store.standing(Tables.UNITS, "waiting_for IS NOT NULL").forEach(s -> sets.add(s.fact()));
-            sets.sort(Comparator.comparing(TvSet::unit));
-            return sets;
-        });
+        return database.read(c -> new Lookups(store).waiting());
     }
 
     /** The sets of a lot, in order of their labels. */
     public List<TvSet> setsOf(LotId lot) {
-        return database.read(c -> {
-            List<TvSet> sets = new ArrayList<>();
-            new References(store).unitsOf(lot).forEach(s -> sets.add(s.fact()));
-            sets.sort(Comparator.comparing(TvSet::unit));
-            return sets;
-        });
+        return database.read(c -> new Lookups(store).setsOf(lot));
     }
 
     /** Labels of the sets of a lot, in order. */
     public List<UnitId> unitsOf(LotId lot) {
-        return database.read(c -> {
-            List<UnitId> labels = new ArrayList<>();
-            new References(store).unitsOf(lot).forEach(s -> labels.add(s.fact().unit()));
-            labels.sort(Comparator.naturalOrder());
-            return labels;
-        });
+        return database.read(
+                c -> new Lookups(store).setsOf(lot).stream().map(TvSet::unit).toList());
     }
 
     /** Labels that equal the text, else begin with it, else end with it, else hold it; without regard to case; sorted. */

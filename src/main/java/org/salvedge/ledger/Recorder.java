@@ -82,23 +82,45 @@ final class Recorder {
     }
 
     long undo(long entry, String why) throws SQLException {
-        Fact undone = standing(entry).fact();
-        long number = next++;
-        Fact back = before(entry);
-        Batches.supersede(store.connection(), entry, number, why);
-        if (back == null) {
-            requireNothingRests(entry, undone);
-        } else {
-            references.require(back);
-            requireNew(back);
-            store.insert(number, back);
+        return undo(List.of(entry), why).get(0);
+    }
+
+    /** Takes entries back together, the latest first: what rests on one of them may be another. Each is a batch of its own. */
+    List<Long> undo(List<Long> entries, String why) throws SQLException {
+        List<Long> numbers = new ArrayList<>();
+        List<Fact> undone = new ArrayList<>();
+        List<@Nullable Fact> backs = new ArrayList<>();
+        long start = next;
+        for (long entry : entries) {
+            if (next > start) {
+                Batches.add(store.connection(), start, next - 1, now, Batches.UNDO);
+                start = next;
+            }
+            undone.add(standing(entry).fact());
+            long number = next++;
+            numbers.add(number);
+            Fact back = before(entry);
+            backs.add(back);
+            Batches.supersede(store.connection(), entry, number, why);
+            if (back != null) {
+                references.require(back);
+                requireNew(back);
+                store.insert(number, back);
+            }
+            for (long followed : new Corrections(store.connection()).followersOf(entry)) {
+                takeBack(followed, why);
+            }
         }
-        for (long followed : new Corrections(store.connection()).followersOf(entry)) {
-            takeBack(followed, why);
+        for (int i = 0; i < undone.size(); i++) {
+            if (backs.get(i) == null) {
+                requireNothingRests(entries.get(i), undone.get(i));
+            }
         }
-        settle(undone, back, Set.of(), why);
-        Batches.add(store.connection(), first, next - 1, now, Batches.UNDO);
-        return number;
+        for (int i = 0; i < undone.size(); i++) {
+            settle(undone.get(i), backs.get(i), Set.of(), why);
+        }
+        Batches.add(store.connection(), start, next - 1, now, Batches.UNDO);
+        return numbers;
     }
 
     /** What changed only because an undone amendment did, changes back, if nothing came after it. */

@@ -40,6 +40,24 @@ class BenchTest {
     }
 
     @Test
+    void takingAnotherSetsTurnBackNamesItAndIsAskedFor() {
+        talk("L0042-001", "1 . n", "L0042-002", "u", "n", "u", "L0042-003", "u", "y", "q");
+        assertThat(shop.questions())
+                .filteredOn(q -> q.contains("take it back"))
+                .containsExactly(
+                        "  not L0042-002, which is in hand: take it back (y, n)? ",
+                        "  not L0042-002, which is in hand: take it back (y, n)? ",
+                        "  not L0042-003, which is in hand: take it back (y, n)? ");
+        assertThat(shop.out())
+                .contains("entry 5: L0042-001 row_drive, contact_mask, failed, by Ada, of 12:00\n")
+                .contains("entry 5 stays")
+                .contains("entry 6: takes entry 5 back, L0042-001 row_drive, contact_mask, failed, by Ada, of 12:00\n");
+        talk("L0042-002", "1 . n", "u", "q");
+        assertThat(shop.questions()).noneMatch(q -> q.contains("L0042-002, which") && q.contains("not L0042-001"));
+        assertThat(shop.out()).contains("entry 8: takes entry 7 back, L0042-002 row_drive");
+    }
+
+    @Test
     void releaseChecksAreAskedAtTheRetestAndAScanInsteadOfAnAnswerIsNotLost() {
         talk("L0042-001", "1 . y b", "so", "L0042-002", "1 . y a", "L0042-003", "5 7 n", "q");
         assertThat(shop.questions())

@@ -76,6 +76,33 @@ class HarvestTest {
     }
 
     @Test
+    void aTurnWithAPartIsTakenBackWholeByItsNumberAndByNone() throws Exception {
+        harvest();
+        String[] turn = {
+            "attempt",
+            "L0042-002",
+            "--fault",
+            "main_board",
+            "--fix",
+            "main_board_swap",
+            "--part",
+            "P0001",
+            "--passed",
+            "yes"
+        };
+        for (String[] undo : new String[][] {{"undo"}, {"undo", "14"}}) {
+            assertThat(shop.run(turn)).as(shop.err()).isZero();
+            assertThat(account("L0042-001").get("net").asDouble()).isGreaterThan(0);
+            assertThat(shop.run(undo)).as(shop.err()).isZero();
+            assertThat(shop.out().lines()).hasSize(3);
+            assertThat(account("L0042-002").get("net").asDouble()).isZero();
+            shop.run("harvest");
+            assertThat(shop.out()).contains("P0001");
+            assertThat(shop.run("audit")).as(shop.out()).isZero();
+        }
+    }
+
+    @Test
     void theBenchTakesAPartByItsLabel() throws Exception {
         harvest();
         shop.answering("L0042-002", "main . y a so +p0001", "q").run("bench");

@@ -60,6 +60,27 @@ class ReceiveTest {
     }
 
     @Test
+    void aLotIsTakenBackWithItsSetsUnlessSomethingStandsOnIt() {
+        receive("--on", "2026-03-12");
+        assertThat(shop.run("attempt", "L0042-002", "--fault", "row_drive", "--fix", "none"))
+                .isZero();
+        assertThat(shop.run("undo", "1")).isEqualTo(Status.REFUSED);
+        assertThat(shop.err()).contains("later entries rest on it: entry 7 (attempt 1");
+        shop.run("undo");
+        assertThat(shop.run("place", "L0042-003", "bay 4")).as(shop.err()).isZero();
+        assertThat(shop.run("undo", "1")).isEqualTo(Status.REFUSED);
+        assertThat(shop.err()).contains("entry 4, recorded with it, was changed by entry 9 since");
+        shop.run("undo", "9");
+        assertThat(shop.run("undo", "1", "--why", "wrong list")).as(shop.err()).isZero();
+        assertThat(shop.out()).contains("undoes entry 6").contains("undoes entry 1, lot L0042");
+        assertThat(shop.run("audit")).as(shop.out()).isZero();
+        assertThat(receive("--on", "2026-03-12")).as(shop.err()).isZero();
+        assertThat(shop.run("undo")).as(shop.err()).isZero();
+        assertThat(shop.run("show", "L0042")).isEqualTo(Status.REFUSED);
+        assertThat(shop.run("audit")).as(shop.out()).isZero();
+    }
+
+    @Test
     void theAnswerIsTheContractsJson() throws IOException {
         JsonNode json = receiveJson("--missing", "3x2", "--extra", "KX-55A", "ZZ-1");
         assertThat(json.get("lot").asText()).isEqualTo("L0042");
