@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
             "  row                fault found: row_drive",
             "  . y b so           contact_mask, passed, grade B, safety tested, owner data reset",
             "",
-            "u undoes the latest entry, p stops the watch, n names the next set, ? lists the codes, q ends. Without a terminal, lines are read from",
+            "u takes the latest turn back, p stops the watch, n names the next set, ? lists the codes, q ends. Without a terminal, lines are read from",
             "standard input. Example: salvedge bench --technician Ada"
         })
 final class BenchCommand extends Command {

@@ -23,8 +23,7 @@ final class Schema {
     static final int APPLICATION_ID = 0x73616c76;
 
     static final List<String> SCRIPTS =
-            List.of(
-            "001-tables.sql", "002-indexes.sql", "003-append-only.sql", "004-printings.sql", "005-acts.sql");
+            List.of("001-tables.sql", "002-indexes.sql", "003-append-only.sql", "004-printings.sql", "005-acts.sql");
 
     private static final Pattern SPACE = Pattern.compile("\\s+");
 
