@@ -3,6 +3,7 @@ package org.salvedge.cli;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.ReleaseChecks;
 import org.salvedge.ledger.Entry;
@@ -14,6 +15,8 @@ import org.salvedge.shop.Residual;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
 import org.salvedge.worth.turn.OpenBench;
+import org.salvedge.worth.turn.Prospect;
+import org.salvedge.worth.turn.Stop;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -198,9 +201,25 @@ final class AttemptCommand extends Recording {
         }
         BenchPlan plan = BenchPlan.of(session, ledger, null, 0);
         OpenBench open = plan.open(turn.unit().value());
-        if (open != null && plan.prospect(open.what()).gain() <= 0) {
-            session.remark(turn.unit() + " has had " + SetNotes.minutes(turns)
-                    + " min: going on is expected to lose money. Strip it, or sell it as it is");
+        if (open == null) {
+            return;
+        }
+        Stop stop = plan.stopFromNew(open, turn.fault());
+        boolean past = open.what().spent() > stop.minute();
+        Prospect ahead = plan.prospect(open.what());
+        if (ahead.gain() <= 0) {
+            session.remark(turn.unit() + " has had " + SetNotes.minutes(turns) + " min"
+                    + (stop.minute() > 0 && past ? ", its stop minute is " + stop.words() : "")
+                    + ": going on is expected to lose money. Better: "
+                    + plan.otherwise(open).code());
+        } else if (stop.minute() > 0 && past) {
+            session.remark(turn.unit() + " has had " + SetNotes.minutes(turns) + " min, its stop minute is "
+                    + stop.words()
+                    + String.format(
+                            Locale.ROOT,
+                            ": a further turn would bring %.0f in %.0f min",
+                            ahead.gain(),
+                            ahead.minutes()));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue;
 import org.salvedge.bench.UsualFix;
@@ -14,9 +15,11 @@ import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
 import org.salvedge.shop.History;
 import org.salvedge.shop.TvSet;
+import org.salvedge.worth.Route;
 import org.salvedge.worth.turn.BenchModel;
 import org.salvedge.worth.turn.OpenBench;
 import org.salvedge.worth.turn.Prospect;
+import org.salvedge.worth.turn.Stop;
 import org.salvedge.worth.turn.Workload;
 
 /** The sets on the bench with what a turn with each is expected to bring, as the record has it on a day. */
@@ -63,6 +66,11 @@ final class BenchPlan {
         return open.get(unit);
     }
 
+    /** A set that is known to be on the bench. */
+    OpenBench mustBeOpen(String unit) {
+        return Objects.requireNonNull(open.get(unit), unit);
+    }
+
     /** All sets on the bench, in the order of the record. */
     List<OpenBench> open() {
         return inOrder;
@@ -78,18 +86,48 @@ final class BenchPlan {
         return model.stripped(set.what());
     }
 
-    Prospect prospect(BenchModel.OnBench set) {
-        return asked.computeIfAbsent(set, s -> model.of(s, shadow));
+    /** When to give up a set of the bench as it stands, with its band. */
+    Stop stop(OpenBench set) {
+        return model.stop(set.what(), shadow);
     }
 
-    /** The same set with its fault found after so many minutes. */
-    Prospect found(OpenBench set, Fault fault, double minutes) {
+    /** The same with this fault found after so many minutes more. */
+    Stop stop(OpenBench set, Fault fault, double minutes) {
         BenchModel.OnBench w = set.what();
         boolean again = fault.code().equals(w.found()) && w.again();
-        return model.of(
+        return model.stop(
                 new BenchModel.OnBench(
                         w.family(), w.inches(), w.claim(), w.supplier(), fault.code(), again, w.spent() + minutes),
+                fault.code(),
                 shadow);
+    }
+
+    /** When to give up a set by fault found, with the usual minutes to find it. */
+    Stop stopIfFound(OpenBench set, String fault) {
+        return model.stop(set.what(), fault, shadow);
+    }
+
+    /** The same for a set that no work was done on yet. */
+    Stop stopFromNew(OpenBench set, Fault fault) {
+        BenchModel.OnBench w = set.what();
+        return model.stop(
+                new BenchModel.OnBench(w.family(), w.inches(), w.claim(), w.supplier(), null, false, 0),
+                fault.code(),
+                shadow);
+    }
+
+    /** What brings most of a set that is not fixed; by its likely fault. */
+    Route otherwise(OpenBench set) {
+        return model.otherwise(set.what(), prospect(set.what()).likely());
+    }
+
+    /** The same with this fault found. */
+    Route otherwise(OpenBench set, Fault fault) {
+        return model.otherwise(set.what(), fault.code());
+    }
+
+    Prospect prospect(BenchModel.OnBench set) {
+        return asked.computeIfAbsent(set, s -> model.of(s, shadow));
     }
 
     /** The fix to try first on the likely fault. */

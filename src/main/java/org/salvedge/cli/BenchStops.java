@@ -13,12 +13,13 @@ import org.salvedge.shop.Fix;
 import org.salvedge.shop.UnitId;
 import org.salvedge.worth.turn.OpenBench;
 import org.salvedge.worth.turn.Prospect;
+import org.salvedge.worth.turn.Stop;
 
 /** What is ahead of a set in hand, and when it has had enough time. */
 final class BenchStops {
     private final BenchPlan plan;
     private final Map<UnitId, OpenBench> sets = new HashMap<>();
-    private final Map<UnitId, Integer> stop = new HashMap<>();
+    private final Map<UnitId, Stop> stop = new HashMap<>();
     private final Set<String> done = new HashSet<>();
 
     BenchStops(BenchPlan plan) {
@@ -38,13 +39,16 @@ final class BenchStops {
             return null;
         }
         Prospect p = plan.prospect(set.what());
-        stop.put(unit, p.stopAt());
+        Stop at = plan.stop(set);
+        stop.put(unit, at);
         Fix fix = plan.usual().of(set.what().family(), new Fault(p.likely()));
         return (p.chance() == 1 ? "" : String.format(Locale.ROOT, "%.2f ", p.chance()))
                 + p.likely()
                 + (fix == null ? "" : ", " + fix.code())
                 + String.format(Locale.ROOT, "; saved %.2f, gain %.0f", p.saved(), p.gain())
-                + (p.stopAt() == 0 ? "; better stripped at once" : "; stop at " + p.stopAt() + " min");
+                + (at.minute() == 0
+                        ? "; better: " + plan.otherwise(set).code() + " at once"
+                        : "; stop at " + at.words() + " min");
     }
 
     /** The fault is found after so many minutes in hand: the stop for it. */
@@ -53,10 +57,11 @@ final class BenchStops {
         if (set == null) {
             return "";
         }
-        Prospect p = plan.found(set, fault, (double) minutes);
-        int at = p.stops().getOrDefault(fault.code(), 0);
+        Stop at = plan.stop(set, fault, minutes);
         stop.put(unit, at);
-        return at == 0 ? "; strip it: a fix is not expected to pay" : "; stop at " + at + " min";
+        return at.minute() == 0
+                ? "; " + plan.otherwise(set, fault).code() + ": a fix is not expected to pay"
+                : "; stop at " + at.words() + " min";
     }
 
     private int spent(UnitId unit) {
@@ -66,15 +71,17 @@ final class BenchStops {
 
     /** For the prompt: that the stop minute has passed. */
     String past(UnitId unit, long minutes) {
-        Integer at = stop.get(unit);
-        return at != null && at > 0 && spent(unit) + minutes > at ? ", past its stop at " + at : "";
+        Stop at = stop.get(unit);
+        return at != null && at.minute() > 0 && spent(unit) + minutes > at.minute()
+                ? ", past its stop at " + at.words()
+                : "";
     }
 
     /** A turn is on record; what to say of its minutes, null = nothing. */
     @Nullable
     String recorded(Attempt a) {
         OpenBench set = set(a.unit());
-        Integer at = stop.remove(a.unit());
+        Stop at = stop.remove(a.unit());
         done.add(a.unit().value());
         if (set == null) {
             return null;
@@ -84,9 +91,11 @@ final class BenchStops {
                         + (a.fixMinutes() == null ? 0 : a.fixMinutes().toDouble());
         boolean failed = Boolean.FALSE.equals(a.passed());
         sets.put(a.unit(), set.after(a.fault().code(), failed, minutes));
-        boolean over = at != null && at > 0 && set.what().spent() + minutes > at;
-        return over && !Boolean.TRUE.equals(a.passed())
-                ? a.unit() + ": past its stop minute (" + at + "): going on is expected to lose money"
+        return at != null
+                        && at.minute() > 0
+                        && set.what().spent() + minutes > at.minute()
+                        && !Boolean.TRUE.equals(a.passed())
+                ? a.unit() + ": past its stop minute, " + at.words() + ": going on is expected to lose money"
                 : null;
     }
 

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue.Place;
 import org.salvedge.ledger.Ledger;
@@ -13,7 +15,9 @@ import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
 import org.salvedge.report.Table;
 import org.salvedge.shop.TvSet;
+import org.salvedge.worth.Route;
 import org.salvedge.worth.turn.OpenBench;
+import org.salvedge.worth.turn.Stop;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -24,8 +28,10 @@ import picocli.CommandLine.Option;
             "",
             "gain: what the turn is expected to bring over stripping the set at once, less parts and labour. min: bench minutes",
             "expected, diagnosis included. stop at: minutes from taking it in hand after which to give up while the fault is not",
-            "known; JSON has the same by fault found (0 = strip). Sets that wait for a part are skipped. Where there is more work",
-            "than time, a minute counts at what the work left undone would bring. Example: salvedge queue --hours 6"
+            "known, and between which eight in ten of the answers lie that the record leaves possible; JSON has both by fault",
+            "found (0 = strip). Sets that wait for a part are skipped. Where there is more work than time (bench time as up to",
+            "the last turn on record; --hours where there are few), a minute counts at what the work left undone would bring.",
+            "Example: salvedge queue --hours 6"
         })
 final class QueueCommand extends Command {
     private static final int SHOWN = 20;
@@ -63,7 +69,7 @@ final class QueueCommand extends Command {
             if (format == Format.JSON) {
                 session.json(json(plan, order, notes));
             } else if (format == Format.CSV) {
-                session.print(table(order, order.size(), notes), format);
+                session.print(table(plan, order, order.size(), notes), format);
             } else {
                 print(session, plan, order, notes);
             }
@@ -80,6 +86,7 @@ final class QueueCommand extends Command {
             Place p = order.get(i);
             var prospect = p.candidate().prospect();
             QueueNotes.Note note = notes.of(order, i);
+            OpenBench open = plan.mustBeOpen(p.candidate().unit());
             Map<String, @Nullable Object> row = new LinkedHashMap<>();
             row.put("unit", p.candidate().unit());
             row.put("likely", prospect.likely());
@@ -87,7 +94,11 @@ final class QueueCommand extends Command {
             row.put("minutes", p.minutes());
             row.put("stop_at", prospect.stopAt());
             row.put("stops", prospect.stops());
+            row.put("stop_band", band(plan.stop(open)));
+            row.put("stop_bands", bands(plan, open, prospect.stops().keySet()));
             row.put("within", hours == null ? null : p.within());
+            row.put("inches", open.what().inches());
+            row.put("spent", open.what().spent());
             row.put("family", p.candidate().family());
             row.put("chance", prospect.chance());
             row.put("saved", prospect.saved());
@@ -104,20 +115,38 @@ final class QueueCommand extends Command {
         json.put(
                 "not_worth_taking",
                 plan.notWorthTaking().stream().map(OpenBench::unit).toList());
+        Map<String, String> instead = new LinkedHashMap<>();
+        plan.notWorthTaking()
+                .forEach(o -> instead.put(o.unit(), plan.otherwise(o).code()));
+        json.put("instead", instead);
         return json;
     }
 
-    private Table table(List<Place> order, int shown, QueueNotes notes) {
+    private static List<Integer> band(Stop stop) {
+        return List.of(stop.low(), stop.high());
+    }
+
+    private static Map<String, List<Integer>> bands(BenchPlan plan, OpenBench open, Set<String> faults) {
+        Map<String, List<Integer>> bands = new LinkedHashMap<>();
+        faults.forEach(f -> bands.put(f, band(plan.stopIfFound(open, f))));
+        return bands;
+    }
+
+    private Table table(BenchPlan plan, List<Place> order, int shown, QueueNotes notes) {
         Table.Builder table = Table.of(
                 Column.of("place_in_queue", "#", Kind.COUNT),
                 Column.of("unit", "unit", Kind.KEY),
-                Column.of("set", "set", Kind.TEXT),
+                Column.screen("set", Kind.KEY),
+                Column.data("set", Kind.TEXT),
                 Column.of("likely", "likely", Kind.KEY),
                 Column.screen("do first", Kind.KEY),
                 Column.data("do_first", Kind.TEXT),
                 Column.of("gain", "gain", Kind.MINUTES),
                 Column.of("minutes", "min", Kind.MINUTES),
-                Column.of("stop_at", "stop\nat", Kind.COUNT),
+                Column.screen("stop at", Kind.KEY),
+                Column.data("stop_at", Kind.COUNT),
+                Column.data("stop_low", Kind.COUNT),
+                Column.data("stop_high", Kind.COUNT),
                 Column.of("place", "where", Kind.TEXT).asDroppable(2),
                 Column.data("part", Kind.TEXT),
                 Column.screen("why now", Kind.KEY),
@@ -129,16 +158,21 @@ final class QueueCommand extends Command {
             Place p = order.get(i);
             var prospect = p.candidate().prospect();
             QueueNotes.Note note = notes.of(order, i);
+            Stop stop = plan.stop(plan.mustBeOpen(p.candidate().unit()));
             table.row(
                     i + 1,
                     p.candidate().unit(),
+                    note.model(),
                     note.set(),
                     prospect.likely(),
-                    note.doFirst() + (note.part() == null ? "" : ", " + note.part()),
+                    note.doFirst(),
                     note.doFirst(),
                     prospect.gain(),
                     p.minutes(),
-                    prospect.stopAt(),
+                    stop.words(),
+                    stop.minute(),
+                    stop.low(),
+                    stop.high(),
                     note.place(),
                     note.part(),
                     note.briefly(),
@@ -160,21 +194,22 @@ final class QueueCommand extends Command {
                     shown.add(p);
                 }
             }
-            session.print(table(shown, shown.size(), notes), Format.TABLE);
+            session.print(table(plan, shown, shown.size(), notes), Format.TABLE);
             summary(session, order, shown);
         }
         DonorView.say(session, notes.donors().pairs());
         waiting(session, plan);
         int strip = plan.notWorthTaking().size();
         if (strip > 0) {
-            List<String> some = plan.notWorthTaking().stream()
-                    .limit(WAITING_SHOWN)
-                    .map(OpenBench::unit)
-                    .toList();
-            Wording.say(
+            Map<Route, List<String>> instead = new TreeMap<>();
+            plan.notWorthTaking()
+                    .forEach(o -> instead.computeIfAbsent(plan.otherwise(o), r -> new ArrayList<>())
+                            .add(o.unit()));
+            instead.forEach((route, units) -> Wording.say(
                     session,
-                    Wording.count(strip, "set") + " not worth a turn (strip, or sell as they are): "
-                            + String.join(", ", some) + (strip > some.size() ? ", ..." : "") + ".");
+                    Wording.count(units.size(), "set") + " not worth a turn, better: " + route.code() + ": "
+                            + String.join(", ", units.subList(0, Math.min(WAITING_SHOWN, units.size())))
+                            + (units.size() > WAITING_SHOWN ? ", ..." : "") + "."));
         }
         if (plan.shadow() > 0) {
             session.say(String.format(

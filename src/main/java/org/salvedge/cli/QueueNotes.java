@@ -43,6 +43,7 @@ final class QueueNotes {
      * @param part the part in stock, or that it is to be got; null where the fix needs none
      */
     record Note(
+            String model,
             String set,
             String doFirst,
             @Nullable String part,
@@ -82,7 +83,13 @@ final class QueueNotes {
         }
         List<String> why = why(order, i, open, recipe.isPresent(), part);
         return new Note(
-                name(set, open), first, part, set == null ? null : set.place(), String.join("; ", why), why.get(0));
+                set == null ? open.what().family() : set.model(),
+                name(set, open),
+                first,
+                part,
+                set == null ? null : set.place(),
+                String.join("; ", why),
+                why.get(0));
     }
 
     private String look(OpenBench open) {
@@ -134,13 +141,15 @@ final class QueueNotes {
         Place place = order.get(i);
         List<String> why = new ArrayList<>();
         if (place.sameSetUp() && i > 0 && alike(place, order.get(i - 1))) {
-            why.add("same set-up as #" + i);
+            why.add("as #" + i);
         }
         if (recipe) {
             why.add("recipe known");
         }
         if (part != null && part.startsWith("part ")) {
             why.add("part here");
+        } else if (part != null) {
+            why.add("part to get");
         }
         if (open.what().again()) {
             why.add(open.lastFix() == null ? "came back" : open.lastFix() + " failed");
@@ -150,11 +159,11 @@ final class QueueNotes {
         int days = place.candidate().days();
         boolean oldest = days > 0 && order.stream().noneMatch(p -> p.candidate().days() > days);
         if (oldest) {
-            why.add("oldest, " + days + " days");
+            why.add("oldest, " + days + " d");
         }
         var p = place.candidate().prospect();
         why.add(String.format(
-                Locale.ROOT, "saved %.2f, %.2f a min", p.saved(), p.gain() / Math.max(1, place.minutes())));
+                Locale.ROOT, "%.2f a min, saved %.2f", p.gain() / Math.max(1, place.minutes()), p.saved()));
         return why;
     }
 }

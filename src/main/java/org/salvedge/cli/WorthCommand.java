@@ -23,7 +23,7 @@ import org.salvedge.worth.Looking;
 import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Question;
 import org.salvedge.worth.ShopModel;
-import org.salvedge.worth.StopTable;
+import org.salvedge.worth.turn.StopTable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -221,7 +221,7 @@ final class WorthCommand extends Command {
 
     private void tell(Session session, Settings settings, Known known, Manifest manifest, Appraisal answer) {
         PastBids bids = PastBids.of(known.bids(), answer.question().supplier());
-        StopTable stops = StopTable.of(known.model(), answer.worth());
+        StopTable stops = StopTable.of(known.model(), answer.worth(), settings.labourRate());
         Looking look = inspect == null ? null : Looking.at(known.model(), answer.question(), inspect);
         if (xlsx != null) {
             Path sheet = Reports.target(session, "--xlsx", xlsx, ".xlsx");

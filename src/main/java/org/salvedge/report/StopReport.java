@@ -5,8 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.salvedge.worth.StopMinutes;
-import org.salvedge.worth.StopTable;
+import org.salvedge.worth.turn.StopTable;
 
 /** After how many minutes to give up, by family and fault. */
 final class StopReport {
@@ -22,31 +21,35 @@ final class StopReport {
             List<@Nullable Object> cells = new ArrayList<>();
             cells.add(row.family());
             cells.add(row.sets());
-            row.stops().forEach(s -> cells.add(words(s)));
+            row.cells().forEach(c -> cells.add(words(c)));
             table.row(cells);
         }
         return table.build();
     }
 
-    private static String words(StopMinutes.Stop s) {
-        String minute = s.minute() == 0 ? "do not begin" : String.valueOf(s.minute());
-        String band = s.low() == s.high() ? "" : " (" + s.low() + "-" + s.high() + ")";
-        return minute + band + (s.assumed() ? " assumed" : "");
+    private static String words(StopTable.Cell c) {
+        String band = c.stop().minute() == 0 && c.stop().high() > 0
+                ? " (0-" + c.stop().high() + ")"
+                : "";
+        return (c.stop().minute() == 0 ? c.route().code() + band : c.stop().words()) + (c.assumed() ? " assumed" : "");
     }
 
     static List<Object> json(StopTable stops) {
         List<Object> all = new ArrayList<>();
         for (StopTable.Row row : stops.rows()) {
             for (int i = 0; i < stops.faults().size(); i++) {
-                StopMinutes.Stop s = row.stops().get(i);
+                StopTable.Cell c = row.cells().get(i);
                 Map<String, @Nullable Object> one = new LinkedHashMap<>();
                 one.put("family", row.family());
+                one.put("inches", row.inches());
                 one.put("fault", stops.faults().get(i));
-                one.put("minute", s.minute());
-                one.put("low", s.low());
-                one.put("high", s.high());
-                one.put("gain", s.gain());
-                one.put("assumed", s.assumed());
+                one.put("minute", c.stop().minute());
+                one.put("low", c.stop().low());
+                one.put("high", c.stop().high());
+                one.put("gain", c.gain());
+                one.put("assumed", c.assumed());
+                one.put("route", c.route().code());
+                one.put("passed_by_then", c.passedByThen());
                 all.add(one);
             }
         }

@@ -12,7 +12,7 @@ import org.salvedge.worth.LineWorth;
 import org.salvedge.worth.LotWorth;
 import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Predictive;
-import org.salvedge.worth.StopTable;
+import org.salvedge.worth.turn.StopTable;
 
 /** The answer to a buyer as other programs read it: keys are a contract. */
 public final class WorthJson {

@@ -14,7 +14,7 @@ import org.salvedge.worth.Appraisal;
 import org.salvedge.worth.LineWorth;
 import org.salvedge.worth.PastBids;
 import org.salvedge.worth.Predictive;
-import org.salvedge.worth.StopTable;
+import org.salvedge.worth.turn.StopTable;
 
 /** The answer to a buyer for a terminal: the answer, what carries it, what could sink it, what would change it, what it rests on. */
 public final class WorthText {
@@ -233,6 +233,10 @@ public final class WorthText {
                     .print(StopReport.table(stops))
                     .lines()
                     .toList());
+            if (stops.beyondLabour() > 0) {
+                paragraph("(more work than time: a minute counts at labour and "
+                        + String.format(Locale.ROOT, "%.2f", stops.beyondLabour()) + " beyond)");
+            }
         }
     }
 

@@ -8,4 +8,9 @@ public final class Gaussian {
     public static double above(double z) {
         return Normals.above(z);
     }
+
+    /** The value that so large a share lies below. */
+    public static double quantile(double p) {
+        return Normals.quantile(p);
+    }
 }

@@ -51,6 +51,11 @@ public final class ShopModel implements java.io.Serializable {
         return parts;
     }
 
+    /** The record it rests on. */
+    public History history() {
+        return parts.records.history;
+    }
+
     /** Day that the record is read up to. */
     public LocalDate asOf() {
         return LocalDate.ofEpochDay(asOf);

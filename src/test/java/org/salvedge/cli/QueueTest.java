@@ -42,6 +42,11 @@ class QueueTest {
             assertThat(row.get("stop_at").asInt()).isBetween(20, 300);
             assertThat(row.get("stops").get("panel_broken").asInt()).isZero();
             assertThat(row.get("stops").get("row_drive").asInt()).isPositive();
+            assertThat(row.get("stop_at").asInt())
+                    .isBetween(
+                            row.get("stop_band").get(0).asInt(),
+                            row.get("stop_band").get(1).asInt());
+            assertThat(row.get("stop_bands").size()).isEqualTo(row.get("stops").size());
             minutes += row.get("within").asBoolean() ? row.get("minutes").asDouble() : 0;
         }
         assertThat(minutes).isBetween(30.0, 90.0);
@@ -98,7 +103,7 @@ class QueueTest {
                 .contains("stop at");
         shop.run("attempt", "L0042-002", "--fault", "panel_broken", "--fix", "none");
         shop.run("show", "L0042-002");
-        assertThat(shop.out()).contains("Next turn: panel_broken, none").contains("better stripped at once");
+        assertThat(shop.out()).contains("Next turn: panel_broken, none").contains("better: strip at once");
     }
 
     @Test

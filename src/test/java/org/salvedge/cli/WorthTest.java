@@ -305,7 +305,35 @@ class WorthTest {
         assertThat(before.get("kept").intValue())
                 .as("later bids were not known")
                 .isLessThan(3);
-        assertThat(json("--supplier", "Northquay").get("stops")).isNotEmpty();
+    }
+
+    @Test
+    void theStopMinutesAreThoseThatTheQueueNames() throws IOException {
+        JsonNode stops =
+                json("--supplier", "Northquay", "--as-of", "2025-12-31").get("stops");
+        assertThat(shop.run("queue", "--as-of", "2025-12-31", "--format", "json"))
+                .as(shop.err())
+                .isZero();
+        JsonNode rows = new ObjectMapper().readTree(shop.out()).get("rows");
+        int compared = 0;
+        for (JsonNode stop : stops) {
+            for (JsonNode row : rows) {
+                JsonNode same = row.get("stops").get(stop.get("fault").textValue());
+                if (same != null
+                        && row.get("stops").size() > 1
+                        && row.get("family").equals(stop.get("family"))
+                        && row.get("inches").doubleValue() == stop.get("inches").doubleValue()
+                        && row.get("spent").doubleValue() == 0) {
+                    assertThat(same.intValue()).isEqualTo(stop.get("minute").intValue());
+                    JsonNode band = row.get("stop_bands").get(stop.get("fault").textValue());
+                    assertThat(band.get(0).intValue()).isEqualTo(stop.get("low").intValue());
+                    assertThat(band.get(1).intValue())
+                            .isEqualTo(stop.get("high").intValue());
+                    compared++;
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(4);
     }
 
     @Test

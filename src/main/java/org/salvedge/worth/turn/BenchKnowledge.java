@@ -29,6 +29,16 @@ interface BenchKnowledge {
     /** Chance of success by each of {@link TrySpan#minutes}. */
     double[] success(BenchModel.OnBench set, int fault);
 
+    /** What the record leaves possible of a try at a fault, as many draws for each fault; none where all is known. */
+    default List<PossibleTries.Try> possible(BenchModel.OnBench set, int fault) {
+        return List.of();
+    }
+
+    /** What a saved set brings more than a stripped one in a draw. */
+    default double saving(BenchModel.OnBench set, int draw) {
+        return saving(set);
+    }
+
     /** Chance that a hopeless try has ended by each of them. */
     double[] failure(BenchModel.OnBench set, int fault);
 }

@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.History;
 import org.salvedge.stats.StopRule;
+import org.salvedge.worth.Route;
 
 /**
  * What a turn at the bench is expected to bring, from the shop's own record.
@@ -25,11 +28,33 @@ public final class BenchModel {
 
     private final BenchKnowledge known;
     private final double labour;
+    private final BiFunction<OnBench, String, Route> otherwise;
+    private final ToIntFunction<String> tries;
 
     /** @param labour price of a minute */
     BenchModel(BenchKnowledge known, double labour) {
+        this(known, labour, (set, fault) -> Route.STRIP, fault -> 0);
+    }
+
+    private BenchModel(
+            BenchKnowledge known,
+            double labour,
+            BiFunction<OnBench, String, Route> otherwise,
+            ToIntFunction<String> tries) {
         this.known = known;
         this.labour = labour;
+        this.otherwise = otherwise;
+        this.tries = tries;
+    }
+
+    /** What brings most of a set that is not fixed, with this fault found or likely. */
+    public Route otherwise(OnBench set, String fault) {
+        return otherwise.apply(set, fault);
+    }
+
+    /** Tries at a fault on record. */
+    public int tries(String fault) {
+        return tries.applyAsInt(fault);
     }
 
     /**
@@ -38,7 +63,8 @@ public final class BenchModel {
      */
     public static BenchModel fit(History history, int today, BigDecimal labourRate) {
         double hourly = labourRate.doubleValue();
-        return new BenchModel(new LearntBench(new BenchRecord(history), today, hourly), hourly / MINUTES_AN_HOUR);
+        LearntBench learnt = new LearntBench(new BenchRecord(history), today, hourly);
+        return new BenchModel(learnt, hourly / MINUTES_AN_HOUR, learnt::otherwise, learnt::tries);
     }
 
     /**
@@ -103,6 +129,79 @@ public final class BenchModel {
         return prospect(set, cases, shadow).gain();
     }
 
+    /**
+     * When to give up a set if this fault is found, the minutes before it is found included; 0 = strip. The answer is that of
+     * {@link #of} under {@link Prospect#stops}; the band is what the record leaves open.
+     *
+     * @param shadow as in {@link #of}
+     */
+    public Stop stop(OnBench set, String fault, double shadow) {
+        int k = known.faults().indexOf(fault);
+        if (k < 0) {
+            return new Stop(0, 0, 0);
+        }
+        double look = fault.equals(set.found()) ? 0 : known.look(k);
+        Case c = aCase(set, k, 1, look, known.saving(set));
+        double minute = labour + shadow;
+        List<PossibleTries.Try> possible = known.possible(set, k);
+        int[] drawn = new int[possible.size()];
+        for (int d = 0; d < drawn.length; d++) {
+            StopRule.Stop at = rule(possible.get(d)).best(Math.max(0, known.saving(set, d)), minute);
+            drawn[d] = at.gain() > c.parts() ? (int) Math.round(set.spent() + look + at.minute()) : 0;
+        }
+        return Stop.of(stopOf(set, c, minute), drawn);
+    }
+
+    private static StopRule rule(PossibleTries.Try t) {
+        return StopRule.of(TrySpan.minutes(), t.success(), t.failure());
+    }
+
+    private static int stopOf(OnBench set, Case c, double minute) {
+        return c.worth(minute) > 0
+                ? (int) Math.round(set.spent() + c.look() + c.stop(minute).minute())
+                : 0;
+    }
+
+    /** What a fix of this fault brings over stripping, less parts and labour; 0 = it is not worth beginning. */
+    public double gainOfFixing(OnBench set, String fault, double shadow) {
+        int k = known.faults().indexOf(fault);
+        if (k < 0) {
+            return 0;
+        }
+        Case c = aCase(set, k, 1, 0, known.saving(set));
+        StopRule.Stop stop = c.stop(labour + shadow);
+        return c.worth(labour + shadow) > 0 ? stop.chance() * c.saving() - c.parts() - labour * stop.minutes() : 0;
+    }
+
+    /** When to give up a set as long as its fault is not known, with its band. */
+    public Stop stop(OnBench set, double shadow) {
+        List<Case> cases = cases(set);
+        Prospect p = prospect(set, cases, shadow);
+        if (cases.size() == 1) {
+            return stop(set, p.likely(), shadow);
+        }
+        double looks = 0;
+        double parts = 0;
+        List<List<PossibleTries.Try>> possible = new ArrayList<>();
+        for (Case c : cases) {
+            looks += c.chance() * c.look();
+            parts += c.chance() * c.parts();
+            possible.add(known.possible(set, c.fault()));
+        }
+        int[] drawn = new int[possible.get(0).size()];
+        for (int d = 0; d < drawn.length; d++) {
+            double[] success = new double[TrySpan.minutes().length];
+            double[] over = new double[success.length];
+            for (int i = 0; i < cases.size(); i++) {
+                TrySpan.add(
+                        success, cases.get(i).chance(), possible.get(i).get(d).success());
+                TrySpan.add(over, cases.get(i).chance(), possible.get(i).get(d).failure());
+            }
+            drawn[d] = stopAt(set, success, over, known.saving(set, d), looks, parts, labour + shadow, p.gain() > 0);
+        }
+        return Stop.of(p.stopAt(), drawn);
+    }
+
     /** @param shadow price of a minute of bench time beyond labour, in units of the currency; 0 = there is time enough */
     public Prospect of(OnBench set, double shadow) {
         return prospect(set, cases(set), shadow);
@@ -121,9 +220,7 @@ public final class BenchModel {
             minutes += c.chance() * spent;
             gain += c.chance() * ((tries ? stop.chance() * c.saving() - c.parts() : 0) - labour * spent);
             saved += c.chance() * (tries ? stop.chance() : 0);
-            stops.put(
-                    known.faults().get(c.fault()),
-                    tries ? (int) Math.round(set.spent() + c.look() + stop.minute()) : 0);
+            stops.put(known.faults().get(c.fault()), stopOf(set, c, minute));
         }
         Case likely = cases.get(0);
         return new Prospect(
@@ -169,23 +266,29 @@ public final class BenchModel {
      * what may be found, twice the time that finding usually takes.
      */
     private int stopAt(OnBench set, List<Case> cases, double minute, boolean worthATurn) {
-        double[] minutes = TrySpan.minutes();
-        double[] success = new double[minutes.length];
-        double[] over = new double[minutes.length];
+        double[] success = new double[TrySpan.minutes().length];
+        double[] over = new double[success.length];
         double looks = 0;
         double parts = 0;
         for (Case c : cases) {
-            double[] s = known.success(set, c.fault());
-            double[] f = known.failure(set, c.fault());
-            for (int i = 0; i < minutes.length; i++) {
-                success[i] += c.chance() * s[i];
-                over[i] += c.chance() * f[i];
-            }
+            TrySpan.add(success, c.chance(), known.success(set, c.fault()));
+            TrySpan.add(over, c.chance(), known.failure(set, c.fault()));
             looks += c.chance() * c.look();
             parts += c.chance() * c.parts();
         }
-        StopRule.Stop stop = StopRule.of(minutes, success, over)
-                .best(Math.max(0, cases.get(0).saving()), minute);
+        return stopAt(set, success, over, cases.get(0).saving(), looks, parts, minute, worthATurn);
+    }
+
+    private static int stopAt(
+            OnBench set,
+            double[] success,
+            double[] over,
+            double saving,
+            double looks,
+            double parts,
+            double minute,
+            boolean worthATurn) {
+        StopRule.Stop stop = StopRule.of(TrySpan.minutes(), success, over).best(Math.max(0, saving), minute);
         if (stop.gain() > parts) {
             return (int) Math.round(set.spent() + looks + stop.minute());
         }

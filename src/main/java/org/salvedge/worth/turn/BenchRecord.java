@@ -19,6 +19,7 @@ final class BenchRecord {
     private final List<Look> looks = new ArrayList<>();
     private final List<Sale> sales = new ArrayList<>();
     private final List<Sale> stripped = new ArrayList<>();
+    private final List<AsIs> soldAsTheyAre = new ArrayList<>();
     private double comebackCost;
 
     /** A fault that was found. */
@@ -37,6 +38,9 @@ final class BenchRecord {
 
     /** A set that went as sold after a pass, or as stripped; money in units of the currency. */
     record Sale(String family, double inches, double gross, double costs, double minutes, int day) {}
+
+    /** A set sold that did not pass; fault -1 = none was found. */
+    record AsIs(int fault, Sale sale) {}
 
     BenchRecord(History h) {
         Fault.BUILT_IN.keySet().stream().map(Coded::code).forEach(faults::add);
@@ -98,10 +102,10 @@ final class BenchRecord {
         for (int c = h.comebackStart(set); c < h.comebackStart(set + 1); c++) {
             comebackCost += h.comebackCost(c) / unit;
         }
-        exits(h, set, t, family, unit);
+        exits(h, set, t, family, unit, last);
     }
 
-    private void exits(History h, int set, Timeline t, String family, double unit) {
+    private void exits(History h, int set, Timeline t, String family, double unit, int fault) {
         if (t.state() != Timeline.State.GONE) {
             return;
         }
@@ -117,6 +121,8 @@ final class BenchRecord {
             sales.add(sale);
         } else if (h.exitKind(e) == ExitKind.STRIPPED.ordinal()) {
             stripped.add(sale);
+        } else if (h.exitKind(e) == ExitKind.SOLD.ordinal()) {
+            soldAsTheyAre.add(new AsIs(fault, sale));
         }
     }
 
@@ -147,6 +153,10 @@ final class BenchRecord {
 
     List<Sale> stripped() {
         return stripped;
+    }
+
+    List<AsIs> soldAsTheyAre() {
+        return soldAsTheyAre;
     }
 
     /** What comebacks cost in all. */

@@ -1,9 +1,11 @@
 package org.salvedge.worth.turn;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.stats.CureModel;
 import org.salvedge.stats.LogNormal;
 import org.salvedge.stats.ShrunkYield;
 import org.salvedge.stats.StopRule;
@@ -36,6 +38,13 @@ final class FixModel {
     private final double[] saved;
     private final double[] horizon;
     private final double[] later;
+    private final double[] laterTries;
+    private final double[][] timed;
+    private final CommonPractice common;
+    private final BenchRecord record;
+    private final CureModel[] goneOnWith;
+    private final Map<String, Double> paceTries = new HashMap<>();
+    private final Map<List<Object>, List<PossibleTries.Try>> possible = new HashMap<>();
     private final double[] look;
     private final LogNormal[] success;
     private final LogNormal[] failure;
@@ -50,6 +59,11 @@ final class FixModel {
         saved = new double[faults];
         horizon = new double[faults];
         later = new double[faults];
+        laterTries = new double[faults];
+        timed = new double[2][faults];
+        goneOnWith = new CureModel[faults];
+        this.common = common;
+        this.record = record;
         look = new double[faults];
         success = new LogNormal[faults];
         failure = new LogNormal[faults];
@@ -125,6 +139,7 @@ final class FixModel {
             }
         }
         parts[k] = spent / n;
+        laterTries[k] = again;
         later[k] = savedLater / again;
     }
 
@@ -178,6 +193,8 @@ final class FixModel {
         Map<String, double[]> sums = new HashMap<>();
         for (BenchRecord.Try t : record.tries()) {
             if (t.minutes() >= LEAST_MINUTES) {
+                timed[t.passed() ? 1 : 0][t.fault()]++;
+                paceTries.merge(t.family(), 1.0, Double::sum);
                 double[] sum = sums.computeIfAbsent(t.family(), f -> new double[2]);
                 sum[0]++;
                 sum[1] += Math.log(t.minutes()) - (t.passed() ? success : failure)[t.fault()].mu();
@@ -234,5 +251,78 @@ final class FixModel {
     double[] failure(String family, int fault, boolean again) {
         return TrySpan.cumulative(
                 1 - chance(family, fault, again), failure[fault], pace.getOrDefault(family, 0.0), horizon[fault]);
+    }
+
+    /** Tries on record at a fault. */
+    int tries(int fault) {
+        return (int) record.tries().stream().filter(t -> t.fault() == fault).count();
+    }
+
+    /**
+     * What the record leaves possible: the chance (on the logit scale), the median minutes of success and of failure and the family's
+     * pace, each drawn about its estimate with its standard error.
+     */
+    List<PossibleTries.Try> possible(String family, int fault, boolean again, PossibleTries scores) {
+        return possible.computeIfAbsent(List.of(family, fault, again), key -> {
+            double p = chance(family, fault, again);
+            Integer cell = cells.get(List.of(family, fault));
+            int c = cell == null ? fault : cell;
+            double mean = chances.mean(c);
+            double error = chances.sd(c) / (mean * (1 - mean));
+            if (again) {
+                error = Math.hypot(error, 1 / Math.sqrt(laterTries[fault] * p * (1 - p)));
+            }
+            CureModel on = goneOnWith(fault);
+            double share = shifted(on.share(), odds(p) / odds(saved[fault]));
+            double paceError = success[fault].sigma() / Math.sqrt(paceTries.getOrDefault(family, 0.0) + FAMILY_WEIGHT);
+            List<PossibleTries.Try> draws = new ArrayList<>();
+            for (int d = 0; d < PossibleTries.DRAWS; d++) {
+                boolean nothing = PossibleTries.tellsNothing(d);
+                double off = Math.exp(error * scores.score(PossibleTries.CHANCE, d));
+                double chance = shifted(nothing ? Math.max(share, p) : p, off);
+                double own = pace.getOrDefault(family, 0.0) + paceError * scores.score(PossibleTries.PACE, d);
+                double s = error(success[fault], 1, fault) * scores.score(PossibleTries.SUCCESS, d);
+                double f = error(failure[fault], 0, fault) * scores.score(PossibleTries.FAILURE, d);
+                LogNormal minutes = nothing ? on.minutes() : success[fault];
+                draws.add(new PossibleTries.Try(
+                        TrySpan.cumulative(chance, minutes, own + s, horizon[fault] / Math.exp(s)),
+                        nothing
+                                ? new double[TrySpan.minutes().length]
+                                : TrySpan.cumulative(
+                                        1 - chance, failure[fault], own + f, horizon[fault] / Math.exp(f))));
+            }
+            return draws;
+        });
+    }
+
+    private double error(LogNormal minutes, int passed, int fault) {
+        return minutes.sigma() / Math.sqrt(timed[passed][fault] + WEIGHT);
+    }
+
+    private static double shifted(double p, double by) {
+        double odds = odds(Math.min(p, 1 - 1e-9)) * by;
+        return odds / (1 + odds);
+    }
+
+    /** The tries at a fault if giving up tells nothing of the minutes not tried; by whole minutes. */
+    private CureModel goneOnWith(int fault) {
+        if (goneOnWith[fault] == null) {
+            int most = (int) Math.ceil(horizon[fault] * 2) + 1;
+            double[] minute = new double[most];
+            double[] passed = new double[most];
+            double[] givenUp = new double[most];
+            for (int m = 0; m < most; m++) {
+                minute[m] = m + 0.5;
+            }
+            for (BenchRecord.Try t : record.tries()) {
+                if (t.fault() == fault && !t.later() && t.minutes() >= LEAST_MINUTES) {
+                    (t.passed() ? passed : givenUp)[Math.min(most - 1, (int) t.minutes())]++;
+                }
+            }
+            LogNormal usual = new LogNormal(Math.log(Math.max(LEAST_MINUTES, common.minutes(fault))), USUAL_SIGMA);
+            goneOnWith[fault] = CureModel.fit(
+                    minute, passed, givenUp, new CureModel.Prior(common.saved(fault), ASSUMED_TRIES, usual, WEIGHT));
+        }
+        return goneOnWith[fault];
     }
 }

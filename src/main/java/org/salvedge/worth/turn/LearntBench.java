@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.salvedge.stats.StopRule;
+import org.salvedge.worth.Route;
 
 /** What the shop's own record teaches. */
 final class LearntBench implements BenchKnowledge {
@@ -11,6 +12,7 @@ final class LearntBench implements BenchKnowledge {
     private final FaultOdds odds;
     private final FixModel fixes;
     private final PriceBook prices;
+    private final PossibleTries scores = new PossibleTries();
     private final Map<List<String>, double[]> asked = new HashMap<>();
 
     LearntBench(BenchRecord record, int today, double hourly) {
@@ -70,6 +72,26 @@ final class LearntBench implements BenchKnowledge {
     @Override
     public double[] failure(BenchModel.OnBench set, int fault) {
         return fixes.failure(set.family(), fault, again(set));
+    }
+
+    @Override
+    public List<PossibleTries.Try> possible(BenchModel.OnBench set, int fault) {
+        return fixes.possible(set.family(), fault, again(set), scores);
+    }
+
+    @Override
+    public double saving(BenchModel.OnBench set, int draw) {
+        return prices.saving(set.family(), set.inches(), scores.score(PossibleTries.PRICE, draw));
+    }
+
+    int tries(String fault) {
+        int k = record.faults().indexOf(fault);
+        return k < 0 ? 0 : fixes.tries(k);
+    }
+
+    /** What to do with a set that is not worth a fix. */
+    Route otherwise(BenchModel.OnBench set, String fault) {
+        return prices.otherwise(set.family(), set.inches(), fault.equals(CommonPractice.BROKEN));
     }
 
     private static boolean again(BenchModel.OnBench set) {

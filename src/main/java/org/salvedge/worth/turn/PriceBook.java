@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.worth.Assumed;
+import org.salvedge.worth.Route;
 
 /**
  * What a saved set of a family brings, and what a stripped one does, net of fees, shipping, packing and comebacks. The mean log
@@ -18,6 +19,7 @@ final class PriceBook {
     private static final double LINE_WEIGHT = 3;
     private static final double USUAL_SLOPE = 1.5;
     private static final double USUAL_INCHES = 50;
+    private static final int FEW_AS_IS = 5;
 
     private final double level;
     private final double slope;
@@ -29,6 +31,8 @@ final class PriceBook {
     private final double comebackShare;
     private final double stripShare;
     private final double hourly;
+    /** Sets sold as they are, with whole glass (0) and with broken (1): how many, and their net over the price as shares. */
+    private final double[][] asIs = new double[2][2];
 
     PriceBook(BenchRecord record, int today, double hourly) {
         this.hourly = hourly;
@@ -80,6 +84,13 @@ final class PriceBook {
             share += net;
         }
         stripShare = share / (record.stripped().size() + STRIP_WEIGHT);
+        int broken = record.faults().indexOf(CommonPractice.BROKEN);
+        for (BenchRecord.AsIs one : record.soldAsTheyAre()) {
+            BenchRecord.Sale s = one.sale();
+            double[] sum = asIs[one.fault() == broken ? 1 : 0];
+            sum[0]++;
+            sum[1] += (s.gross() - s.costs() - s.minutes() * hourly / 60) / price(s.family(), s.inches());
+        }
     }
 
     private static double weight(int day, int today) {
@@ -108,6 +119,27 @@ final class PriceBook {
     /** Net of a set that passed. */
     double saved(String family, double inches) {
         return price(family, inches) * (1 - costShare - comebackShare) - packing * hourly / 60;
+    }
+
+    /** What a saved set brings more than a stripped one, with the price so many standard errors off. */
+    double saving(String family, double inches, double score) {
+        double @Nullable [] sum = own.get(family);
+        double error = Math.sqrt(noise / ((sum == null ? 0 : sum[0]) + FAMILY_WEIGHT));
+        double off = price(family, inches) * Math.expm1(score * error);
+        double strip = stripped(family, inches);
+        double kept = 1 - costShare - comebackShare - Math.max(0, strip) / price(family, inches);
+        return saved(family, inches) - strip + off * kept;
+    }
+
+    /** What brings most of a set that is not fixed: stripping, recycling, or a sale as it is where the shop has made a few. */
+    Route otherwise(String family, double inches, boolean broken) {
+        double strip = stripped(family, inches);
+        double[] sum = asIs[broken ? 1 : 0];
+        double sale = sum[0] == 0 ? 0 : sum[1] / sum[0] * price(family, inches);
+        if (sum[0] >= FEW_AS_IS && sale > strip) {
+            return Route.SELL_AS_IS;
+        }
+        return strip <= -Assumed.RECYCLING_HOURS * hourly ? Route.RECYCLE : Route.STRIP;
     }
 
     /** Net of a stripped set; not less than what recycling costs. */

@@ -36,6 +36,13 @@ final class TrySpan {
         return by;
     }
 
+    /** Adds a share of one curve to a mixture. */
+    static void add(double[] mixture, double share, double[] curve) {
+        for (int i = 0; i < mixture.length; i++) {
+            mixture[i] += share * curve[i];
+        }
+    }
+
     static StopRule rule(double chance, LogNormal success, LogNormal failure, double pace, double horizon) {
         return StopRule.of(
                 minutes(), cumulative(chance, success, pace, horizon), cumulative(1 - chance, failure, pace, horizon));

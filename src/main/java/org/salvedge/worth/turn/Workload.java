@@ -24,10 +24,12 @@ public final class Workload {
      * short to say.
      *
      * @param open sets on the bench
-     * @param hours of bench time a working day; 0 = as in the record of the last {@value #MINUTES_BACK} days
+     * @param hours of bench time a working day where the record has few turns; 0 = not known. Else as in the {@value #MINUTES_BACK}
+     *     days up to the last turn: how long today is says little of the days ahead.
      */
     public static double shadowPrice(BenchModel model, History h, List<OpenBench> open, int today, double hours) {
-        double available = hours > 0 ? hours * MINUTES_AN_HOUR * WORKING_DAYS * AHEAD : worked(h, today) * AHEAD;
+        double worked = worked(h, today);
+        double available = AHEAD * (worked > 0 ? worked : hours * MINUTES_AN_HOUR * WORKING_DAYS);
         if (available <= 0) {
             return 0;
         }
@@ -62,8 +64,12 @@ public final class Workload {
         }
     }
 
-    /** Bench minutes a day of the last days; 0 where there were few turns. */
-    private static double worked(History h, int today) {
+    /** Bench minutes a day of the days up to the last turn; 0 where there were few turns. */
+    private static double worked(History h, int asked) {
+        int today = Integer.MIN_VALUE;
+        for (int a = 0; a < h.attempts(); a++) {
+            today = h.attemptDay(a) <= asked ? Math.max(today, h.attemptDay(a)) : today;
+        }
         double minutes = 0;
         int turns = 0;
         int first = today;

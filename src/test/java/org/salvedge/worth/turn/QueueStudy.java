@@ -1,11 +1,8 @@
 package org.salvedge.worth.turn;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +10,6 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
-import org.salvedge.shop.Settings;
-import org.salvedge.worth.StopMinutes;
 
 /**
  * Six months of an invented shop whose sets arrive 1.3 times as fast as the bench can do them, under several ways of choosing
@@ -25,8 +20,6 @@ final class QueueStudy {
     static final int MONTHS = 182;
     private static final double A_DAY = 420;
     private static final double OVERLOAD = 1.3;
-    private static final Settings SETTINGS =
-            Settings.defaults(Currency.getInstance("EUR"), ZoneOffset.UTC); // labour at QueueWorld.LABOUR
     private static final int REFIT = 28;
     private static final int REPRICE = 7;
 
@@ -37,7 +30,6 @@ final class QueueStudy {
         SEPT_STOPS("shortest expected time first; stops by fault found"),
         ORDER("our order; habit"),
         LIKELY("our order; stop while the fault is not known, whatever is found"),
-        CURVES("our order; stops of the plain success curves by family and fault"),
         OURS("our order; stops by fault found"),
         ORACLE("knows every parameter, no fate");
 
@@ -148,7 +140,6 @@ final class QueueStudy {
         final List<Waiting> open = new ArrayList<>();
         private final Map<BenchModel.OnBench, Prospect> prospects = new HashMap<>();
         private @Nullable BenchModel model;
-        private @Nullable StopMinutes curves;
         private double shadow;
 
         Bench(Way way, QueueDiary diary) {
@@ -169,9 +160,6 @@ final class QueueStudy {
                 model = new BenchModel(world.new Oracle(), QueueWorld.LABOUR / 60);
             } else if (since % REFIT == 0 || model == null) {
                 model = BenchModel.fit(h, day, BigDecimal.valueOf(QueueWorld.LABOUR));
-                if (way == Way.CURVES) {
-                    curves = StopMinutes.of(h, LocalDate.ofEpochDay(day), SETTINGS);
-                }
             }
             BenchModel now = java.util.Objects.requireNonNull(model);
             prospects.clear();
@@ -247,17 +235,6 @@ final class QueueStudy {
             }
             if (way == Way.LIKELY) {
                 return limited(w.set, prospect(w).stopAt());
-            }
-            if (curves != null) {
-                return limited(
-                        w.set,
-                        curves.stop(
-                                        QueueWorld.family(w.set.family()),
-                                        QueueWorld.FAULTS.get(w.set.fault()),
-                                        null,
-                                        w.set.look(),
-                                        QueueWorld.LABOUR / 60 + shadow)
-                                .minute());
             }
             BenchModel.OnBench s = seen(w);
             String fault = QueueWorld.FAULTS.get(w.set.fault());
