@@ -57,7 +57,7 @@ final class BenchStops {
         if (set == null) {
             return "";
         }
-        Stop at = plan.stop(set, fault, minutes);
+        Stop at = plan.stop(set, fault, (double) minutes);
         stop.put(unit, at);
         return at.minute() == 0
                 ? "; " + plan.otherwise(set, fault).code() + ": a fix is not expected to pay"
