@@ -32,8 +32,9 @@ class MonthStudyTest {
             if (change == Change.QUIET) {
                 alarms = judged.stream().filter(MonthStudy.Judged::alarm).count() / (double) shops;
             } else {
-                least = Math.min(
-                        least, judged.stream().filter(MonthStudy.Judged::first).count() / (double) shops);
+                double first = judged.stream().filter(MonthStudy.Judged::first).count() / (double) shops;
+                least = Math.min(least, first);
+                sum += first;
             }
         }
         System.out.println(table);
