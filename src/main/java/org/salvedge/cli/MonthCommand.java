@@ -11,8 +11,10 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.MonthNotes;
 import org.salvedge.report.MonthPage;
 import org.salvedge.report.MonthWorkbook;
+import org.salvedge.report.ReleaseExceptions;
 import org.salvedge.report.SincePrinting;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
@@ -81,10 +83,12 @@ final class MonthCommand extends Command {
         History history;
         List<Bid> bids;
         LastPrinting past;
+        ReleaseExceptions releases;
         try (Ledger ledger = session.shop().read()) {
             past = LastPrinting.of(ledger, asked, asOf);
             history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL);
             LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
+            releases = ReleaseExceptions.of(ledger.printings().sold(asked.atDay(1), last, asOf));
             bids = ledger.all(Bid.class).stream()
                     .filter(bid -> !bid.on().isAfter(last))
                     .toList();
@@ -99,31 +103,41 @@ final class MonthCommand extends Command {
                     ? null
                     : past.since(session, MonthReview.of(history, settings.labourRate(), asked, bids));
             json.put("since_printing", since == null ? null : LastPrinting.json(since));
+            json.put("release_checks", checks(releases));
             session.json(json);
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
         SincePrinting since = past.since(session, review);
+        MonthNotes notes = new MonthNotes(since, releases);
         say(session, review);
         if (since != null) {
             Wording.say(session, since.sentence());
         }
         if (html != null) {
             Path page = Reports.target(session, "--html", html, ".html");
-            Reports.write(page, () -> MonthPage.write(review, since, Reports.paper(session), page));
+            Reports.write(page, () -> MonthPage.write(review, notes, Reports.paper(session), page));
             session.say("Written to " + page);
         }
         if (html == null || xlsx != null) {
             Path book = xlsx == null
                     ? session.shop().reports().resolve("month-" + asked + ".xlsx")
                     : Reports.target(session, "--xlsx", xlsx, ".xlsx");
-            Reports.write(book, () -> MonthWorkbook.write(review, since, Reports.paper(session), book));
+            Reports.write(book, () -> MonthWorkbook.write(review, notes, Reports.paper(session), book));
             session.say("Written to " + book);
         }
         if (asOf == null) {
             past.note(session, review);
         }
         return Status.DONE;
+    }
+
+    private static Map<String, Object> checks(ReleaseExceptions releases) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("sales", releases.sales());
+        json.put("unmet", releases.unmet());
+        json.put("not_on_record", releases.unknown());
+        return json;
     }
 
     private YearMonth asked() {

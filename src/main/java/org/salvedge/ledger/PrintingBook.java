@@ -1,6 +1,8 @@
 package org.salvedge.ledger;
 
 import java.math.BigDecimal;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -60,11 +62,24 @@ public final class PrintingBook {
      */
     public List<Recorded> recordedAfter(long entry, AsOf asOf) {
         LocalDate happened = asOf.happened();
-        return database.read(c -> {
-            long behind = Database.number(
-                    c, "SELECT min(first) FROM batch WHERE recorded_at >= ?", Long.MAX_VALUE, endOf(asOf.recorded()));
-            return new RecordedSince(store, entry, behind - 1, happened == null ? LocalDate.MAX : happened).list();
-        });
+        return database.read(c -> new RecordedSince(
+                        store, entry, lastEntryBy(c, asOf.recorded()), happened == null ? LocalDate.MAX : happened)
+                .list());
+    }
+
+    /** The sales of some days, both included, and what was done to their sets, as recorded by a day's end; null = so far. */
+    public SoldSets sold(LocalDate first, LocalDate last, @Nullable LocalDate recorded) {
+        return database.read(c -> SoldSets.of(store, first, last, lastEntryBy(c, recorded)));
+    }
+
+    /** The last entry recorded by a day's end; what came by import before the first one after it counts as earlier. */
+    long lastEntryBy(Connection connection, @Nullable LocalDate recorded) throws SQLException {
+        return Database.number(
+                        connection,
+                        "SELECT min(first) FROM batch WHERE recorded_at >= ?",
+                        Long.MAX_VALUE,
+                        endOf(recorded))
+                - 1;
     }
 
     /** Milliseconds since 1970, UTC, of the end of a day by the shop's zone; null = never. */

@@ -24,15 +24,15 @@ final class MonthFront {
     private final Book book;
     private final XSSFSheet sheet;
     private final MonthReview review;
-    private final @Nullable SincePrinting since;
+    private final MonthNotes notes;
     private final MonthWords words;
     private int next;
 
-    MonthFront(Book book, XSSFSheet sheet, MonthReview review, @Nullable SincePrinting since) {
+    MonthFront(Book book, XSSFSheet sheet, MonthReview review, MonthNotes notes) {
         this.book = book;
         this.sheet = sheet;
         this.review = review;
-        this.since = since;
+        this.notes = notes;
         words = new MonthWords(review);
     }
 
@@ -49,6 +49,7 @@ final class MonthFront {
         for (String sentence : words.sentences()) {
             across(sentence, 0, COLUMNS - 1, sheet.createRow(next++));
         }
+        SincePrinting since = notes.since();
         if (since != null) {
             across(since.sentence(), 0, COLUMNS - 1, sheet.createRow(next++));
         }
@@ -72,7 +73,22 @@ final class MonthFront {
         between(Kind.MONEY_EACH, MonthFigures::marginPerSet);
         compare("   per bench hour", Kind.MONEY_EACH, m -> m.counted().marginPerHour());
         compare("comebacks, their cost", Kind.MONEY, MonthFigures::comebackCost);
+        int unmet = notes.releases().unmet();
+        releases("sales, a check unmet", unmet, 0);
+        releases("sales, a check not on record", notes.releases().unknown(), unmet);
         return next;
+    }
+
+    /** A count of the month that leads to the sales behind it; where there are none, nothing. */
+    private void releases(String name, int count, int first) {
+        if (count > 0) {
+            book.writer()
+                    .put(
+                            words(name),
+                            1,
+                            Kind.COUNT,
+                            new Linked(count, ReleaseExceptions.SHEET, first, first + count - 1));
+        }
     }
 
     /** What is worth doing, below the charts. */

@@ -25,15 +25,15 @@ public final class MonthPage {
     private static final int WIDE = 12;
 
     private final MonthReview review;
-    private final @Nullable SincePrinting since;
+    private final MonthNotes notes;
     private final Paper paper;
     private final MonthWords words;
     private final HtmlTable tables;
     private final StringBuilder out = new StringBuilder(1 << 16);
 
-    private MonthPage(MonthReview review, @Nullable SincePrinting since, Paper paper) {
+    private MonthPage(MonthReview review, MonthNotes notes, Paper paper) {
         this.review = review;
-        this.since = since;
+        this.notes = notes;
         this.paper = paper;
         words = new MonthWords(review);
         tables = new HtmlTable(paper);
@@ -41,16 +41,14 @@ public final class MonthPage {
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
     public static void write(MonthReview review, Paper paper, Path file) throws IOException {
-        write(review, null, paper, file);
+        write(review, MonthNotes.NONE, paper, file);
     }
 
     /**
-     * @param since the last printing; null = it was never printed
      * @throws IOException if the file cannot be written; then nothing of it is left
      */
-    public static void write(MonthReview review, @Nullable SincePrinting since, Paper paper, Path file)
-            throws IOException {
-        String page = new MonthPage(review, since, paper).page();
+    public static void write(MonthReview review, MonthNotes notes, Paper paper, Path file) throws IOException {
+        String page = new MonthPage(review, notes, paper).page();
         WholeFile.write(file, stream -> {
             try (Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8)) {
                 writer.write(page);
@@ -59,7 +57,7 @@ public final class MonthPage {
     }
 
     private String page() {
-        List<MonthSheets.Sheet> sheets = MonthSheets.of(review, since);
+        List<MonthSheets.Sheet> sheets = MonthSheets.of(review, notes);
         String title = review.month() + " at " + Html.text(paper.shop());
         out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
@@ -80,6 +78,7 @@ public final class MonthPage {
         for (String sentence : words.sentences()) {
             out.append("<p>").append(Html.text(sentence)).append("</p>\n");
         }
+        SincePrinting since = notes.since();
         if (since != null) {
             out.append("<p>").append(Html.text(since.sentence())).append("</p>\n");
         }
@@ -135,7 +134,22 @@ public final class MonthPage {
         row("margin per set", m -> range(m.marginPerSet(), digits, code));
         row("margin per bench hour", m -> Digits.grouped(m.counted().marginPerHour(), digits) + code);
         row("comebacks, their cost", m -> money(m.comebackCost()) + code);
+        releases("sales, a check unmet", notes.releases().unmet());
+        releases("sales, a check not on record", notes.releases().unknown());
         out.append("</tbody>\n</table>\n");
+    }
+
+    /** A count of the month that leads to the sales behind it; where there are none, nothing. */
+    private void releases(String name, int count) {
+        if (count > 0) {
+            out.append("<tr><td>")
+                    .append(name)
+                    .append("</td><td class=\"n\"><a href=\"#")
+                    .append(HtmlTable.id(ReleaseExceptions.SHEET))
+                    .append("\">")
+                    .append(Digits.grouped(count))
+                    .append("</a></td><td></td><td></td></tr>\n");
+        }
     }
 
     private static String money(Money money) {

@@ -2,7 +2,6 @@ package org.salvedge.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.MonthReview;
 
 /** The tables of the review in their order, for the workbook and for the page alike. */
@@ -24,8 +23,9 @@ final class MonthSheets {
      */
     record Sheet(String name, String about, Table table, int frozen, boolean charted, boolean lists) {}
 
-    static List<Sheet> of(MonthReview review, @Nullable SincePrinting since) {
+    static List<Sheet> of(MonthReview review, MonthNotes notes) {
         List<Sheet> sheets = new ArrayList<>();
+        SincePrinting since = notes.since();
         if (since != null && !since.recorded().isEmpty()) {
             sheets.add(figures(
                     "Recorded since",
@@ -37,6 +37,13 @@ final class MonthSheets {
             sheets.add(figures("Moved since", "Against the figures that were printed then.", since.movedTable(), 1));
         }
         sheets.addAll(of(review));
+        if (!notes.releases().lines().isEmpty()) {
+            sheets.add(lists(
+                    ReleaseExceptions.SHEET,
+                    "Sales of " + review.month() + " of which a release check was left unmet or is not on record.",
+                    notes.releases().table(),
+                    2));
+        }
         return List.copyOf(sheets);
     }
 

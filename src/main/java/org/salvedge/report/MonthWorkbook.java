@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.MonthReview;
 
 /** The monthly review as an XLSX workbook: a first page that fits one sheet of paper, then what stands behind it. */
@@ -27,26 +26,24 @@ public final class MonthWorkbook {
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
     public static void write(MonthReview review, Paper paper, Path file) throws IOException {
-        write(review, null, paper, file);
+        write(review, MonthNotes.NONE, paper, file);
     }
 
     /**
-     * @param since the last printing; null = it was never printed
      * @throws IOException if the file cannot be written; then nothing of it is left
      */
-    public static void write(MonthReview review, @Nullable SincePrinting since, Paper paper, Path file)
-            throws IOException {
-        try (Book book = book(review, since, paper)) {
+    public static void write(MonthReview review, MonthNotes notes, Paper paper, Path file) throws IOException {
+        try (Book book = book(review, notes, paper)) {
             WholeFile.write(file, book::writeTo);
         }
     }
 
-    private static Book book(MonthReview review, @Nullable SincePrinting since, Paper paper) {
+    private static Book book(MonthReview review, MonthNotes notes, Paper paper) {
         String month = review.month().toString();
         Book book = new Book(paper, "Month " + month);
         XSSFSheet front = book.sheet("Month");
         Map<String, Charted> charted = new HashMap<>();
-        for (MonthSheets.Sheet sheet : MonthSheets.of(review, since)) {
+        for (MonthSheets.Sheet sheet : MonthSheets.of(review, notes)) {
             if (sheet.charted()) {
                 charted.put(sheet.name(), Charted.on(book, sheet.name(), sheet.about(), sheet.table()));
             } else if (sheet.lists()) {
@@ -56,7 +53,7 @@ public final class MonthWorkbook {
             }
         }
         DefinitionSheet.write(book);
-        MonthFront page = new MonthFront(book, front, review, since);
+        MonthFront page = new MonthFront(book, front, review, notes);
         int below = page.write();
         charts(new Charts(front), below, month, paper, charted);
         page.deeds(below + 2 * CHART_ROWS);

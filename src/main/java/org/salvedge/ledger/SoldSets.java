@@ -1,0 +1,41 @@
+package org.salvedge.ledger;
+
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import org.salvedge.shop.Attempt;
+import org.salvedge.shop.Comeback;
+import org.salvedge.shop.Exit;
+import org.salvedge.shop.ExitKind;
+
+/**
+ * Sales of some days with everything that was done to their sets.
+ *
+ * @param sales that stand, in order of their entries
+ * @param attempts of their sets, on whatever day
+ * @param comebacks of their sets, on whatever day
+ */
+public record SoldSets(List<Exit> sales, List<Attempt> attempts, List<Comeback> comebacks) {
+    public SoldSets {
+        sales = List.copyOf(sales);
+        attempts = List.copyOf(attempts);
+        comebacks = List.copyOf(comebacks);
+    }
+
+    /** @param upTo entries behind this one are not seen */
+    static SoldSets of(Store store, LocalDate first, LocalDate last, long upTo) throws SQLException {
+        String stands = "entry <= " + upTo + " AND NOT EXISTS (SELECT 1 FROM supersede WHERE old = entry AND new <= "
+                + upTo + ")";
+        String sold = "\"on\" BETWEEN " + first.toEpochDay() + " AND " + last.toEpochDay() + " AND exit = "
+                + ExitKind.SOLD.ordinal() + " AND " + stands;
+        String ofThese = "unit IN (SELECT unit FROM exit WHERE " + sold + ") AND " + stands;
+        return new SoldSets(
+                facts(store.where(Tables.EXITS, sold)),
+                facts(store.where(Tables.ATTEMPTS, ofThese)),
+                facts(store.where(Tables.COMEBACKS, ofThese)));
+    }
+
+    private static <F extends org.salvedge.shop.Fact> List<F> facts(List<Stored<F>> rows) {
+        return rows.stream().map(Stored::fact).toList();
+    }
+}
