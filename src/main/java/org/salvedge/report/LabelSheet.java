@@ -35,7 +35,15 @@ public final class LabelSheet {
     private static final int ACROSS = 3;
     private static final int DOWN = 8;
     private static final int ROWS_A_LABEL = 4;
-    private static final double POINTS_A_PAGE = 742; // what the height of both page sizes leaves
+    /** What the margins leave of the height of a page, in points, and a little less. */
+    private static final double POINTS_OF_A4 = 788;
+
+    private static final double POINTS_OF_LETTER = 738;
+    /** A font that offices have by this name or with its widths: columns are as wide as its digits say. */
+    private static final String FONT = "Arial";
+
+    private static final int FONT_POINTS = 10;
+    private static final double FILLED = 0.94;
     private static final int QR_PIXELS = 132;
     private static final int BAR_PIXELS = 300;
     private static final int BAR_HEIGHT = 48;
@@ -48,8 +56,13 @@ public final class LabelSheet {
     /** @throws java.io.UncheckedIOException if the file cannot be written */
     public static void write(Path file, List<Label> labels, String pageSize) {
         try (XSSFWorkbook book = new XSSFWorkbook()) {
+            book.getFontAt(0).setFontName(FONT);
+            book.getFontAt(0).setFontHeightInPoints((short) FONT_POINTS);
             XSSFSheet sheet = book.createSheet("Labels");
-            layOut(sheet, pageSize);
+            boolean letter = "Letter".equalsIgnoreCase(pageSize);
+            layOut(sheet, letter);
+            double rowHeight = (letter ? POINTS_OF_LETTER : POINTS_OF_A4) / DOWN / ROWS_A_LABEL;
+            sheet.setDefaultRowHeightInPoints((float) rowHeight);
             XSSFDrawing drawing = sheet.createDrawingPatriarch();
             XSSFCellStyle big = style(book, 12, true);
             XSSFCellStyle small = style(book, 8, false);
@@ -66,14 +79,14 @@ public final class LabelSheet {
         }
     }
 
-    private static void layOut(XSSFSheet sheet, String pageSize) {
+    private static void layOut(XSSFSheet sheet, boolean letter) {
         sheet.setDisplayGridlines(false);
         for (int c = 0; c < ACROSS; c++) {
             sheet.setColumnWidth(2 * c, 15 * 256);
-            sheet.setColumnWidth(2 * c + 1, 19 * 256);
+            sheet.setColumnWidth(2 * c + 1, 18 * 256);
         }
         PrintSetup print = sheet.getPrintSetup();
-        print.setPaperSize("Letter".equalsIgnoreCase(pageSize) ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
+        print.setPaperSize(letter ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
         sheet.setFitToPage(true);
         print.setFitWidth((short) 1);
         print.setFitHeight((short) 0);
@@ -90,14 +103,14 @@ public final class LabelSheet {
         for (int r = 0; r < ROWS_A_LABEL; r++) {
             if (sheet.getRow(top + r) == null) {
                 XSSFRow row = sheet.createRow(top + r);
-                row.setHeightInPoints((float) (POINTS_A_PAGE / DOWN / ROWS_A_LABEL));
+                row.setHeightInPoints(sheet.getDefaultRowHeightInPoints());
             }
         }
         text(sheet, top, left + 1, label.unit(), big);
         text(sheet, top + 1, left + 1, label.line1(), small);
         text(sheet, top + 2, left + 1, label.line2(), small);
         sheet.addMergedRegion(new CellRangeAddress(top, top + ROWS_A_LABEL - 1, left, left));
-        picture(drawing, png(label.unit(), BarcodeFormat.QR_CODE, QR_PIXELS, QR_PIXELS), left, top, left, top + 3, 0.1);
+        square(drawing, png(label.unit(), BarcodeFormat.QR_CODE, QR_PIXELS, QR_PIXELS), left, top);
         picture(
                 drawing,
                 png(label.unit(), BarcodeFormat.CODE_128, BAR_PIXELS, BAR_HEIGHT),
@@ -116,6 +129,7 @@ public final class LabelSheet {
 
     private static XSSFCellStyle style(XSSFWorkbook book, int points, boolean bold) {
         XSSFFont font = book.createFont();
+        font.setFontName(FONT);
         font.setFontHeightInPoints((short) points);
         font.setBold(bold);
         XSSFCellStyle style = book.createCellStyle();
@@ -124,6 +138,20 @@ public final class LabelSheet {
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setQuotePrefixed(true);
         return style;
+    }
+
+    /** Places a picture in the middle of the first column of a label, as high as it is wide. */
+    private static void square(XSSFDrawing drawing, byte[] png, int column, int top) {
+        XSSFSheet sheet = drawing.getSheet();
+        int width = Units.pixelToEMU((int) sheet.getColumnWidthInPixels(column));
+        int row = Units.toEMU(sheet.getRow(top).getHeightInPoints());
+        int side = (int) (Math.min(width, row * ROWS_A_LABEL) * FILLED);
+        int x = (width - side) / 2;
+        int y = (row * ROWS_A_LABEL - side) / 2;
+        XSSFClientAnchor at = new XSSFClientAnchor(
+                x, y % row, x + side, (y + side) % row, column, top + y / row, column, top + (y + side) / row);
+        at.setAnchorType(ClientAnchor.AnchorType.MOVE_AND_RESIZE);
+        drawing.createPicture(at, sheet.getWorkbook().addPicture(png, Workbook.PICTURE_TYPE_PNG));
     }
 
     /** Places a picture over a range of cells, a share of it left free at each edge. */

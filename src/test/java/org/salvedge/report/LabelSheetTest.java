@@ -1,6 +1,7 @@
 package org.salvedge.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.MultiFormatReader;
@@ -12,10 +13,15 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFPictureData;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LabelSheetTest {
     @TempDir
@@ -53,6 +59,29 @@ class LabelSheetTest {
                 assertThat(book.getSheetAt(0).getRow(r).getCell(1).getCellType())
                         .isEqualTo(CellType.STRING);
             }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4, 595.3, 841.9", "Letter, 612, 792"})
+    void twentyFourLabelsFillAPageUnscaledAndTheirSquareCodesAreSquare(String paper, double wide, double high)
+            throws Exception {
+        Path file = folder.resolve("labels.xlsx");
+        LabelSheet.write(file, List.of(new LabelSheet.Label("L0042-001", "Kestrel KX-55A1", "55 in")), paper);
+        try (XSSFWorkbook book = new XSSFWorkbook(file.toFile())) {
+            XSSFSheet sheet = book.getSheetAt(0);
+            double across = 0;
+            for (int c = 0; c < 6; c++) {
+                across += Units.pixelToPoints(sheet.getColumnWidthInPixels(c));
+            }
+            double down = 32 * sheet.getRow(0).getHeightInPoints();
+            assertThat(across).isBetween(0.9 * (wide - 43.2), wide - 43.2);
+            assertThat(down).isBetween(0.98 * (high - 50.4), high - 50.4);
+            XSSFClientAnchor at = (XSSFClientAnchor)
+                    sheet.getDrawingPatriarch().getShapes().get(0).getAnchor();
+            double row = Units.toEMU(sheet.getRow(0).getHeightInPoints());
+            double side = (at.getRow2() - at.getRow1()) * row + at.getDy2() - at.getDy1();
+            assertThat(side).isCloseTo(at.getDx2() - at.getDx1(), within(0.01 * side));
         }
     }
 
