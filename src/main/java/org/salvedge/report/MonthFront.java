@@ -82,12 +82,9 @@ final class MonthFront {
     /** A count of the month that leads to the sales behind it; where there are none, nothing. */
     private void releases(String name, int count, int first) {
         if (count > 0) {
-            book.writer()
-                    .put(
-                            words(name),
-                            1,
-                            Kind.COUNT,
-                            new Linked(count, ReleaseExceptions.SHEET, first, first + count - 1));
+            Row row = words(name);
+            book.writer().put(row, 1, Kind.COUNT, new Linked(count, ReleaseExceptions.SHEET, first, first + count - 1));
+            row.getCell(1).setCellStyle(book.styles().linkedNumber());
         }
     }
 

@@ -134,6 +134,17 @@ final class Styles {
         });
     }
 
+    /** A number that leads somewhere, on the side of numbers. */
+    CellStyle linkedNumber() {
+        return made.computeIfAbsent("linked number", k -> {
+            XSSFCellStyle style = font(plain(), POINTS, false);
+            style.getFont().setUnderline(FontUnderline.SINGLE);
+            style.getFont().setColor(new XSSFColor(INK));
+            style.setAlignment(HorizontalAlignment.RIGHT);
+            return style;
+        });
+    }
+
     CellStyle title() {
         return made.computeIfAbsent("title", k -> font(plain(), TITLE_POINTS, true));
     }
