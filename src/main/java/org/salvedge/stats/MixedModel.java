@@ -11,6 +11,9 @@ import java.util.Arrays;
  * linear mixed models", Journal of the American Statistical Association 88 (1993) 9-25; MacKay, "Bayesian interpolation", Neural
  * Computation 4 (1992) 415-447, eq. 4.8 for the spread; Gelman, Bayesian Analysis 1 (2006) 515-533 on why few groups need a prior
  * on it.
+ *
+ * <p>Measurements with far outliers may be given noise of Student's law, fitted by weights: Lange, Little and Taylor, "Robust
+ * statistical modeling using the t distribution", Journal of the American Statistical Association 84 (1989) 881-896.
  */
 public final class MixedModel implements java.io.Serializable {
     private static final int OUTER = 8;
@@ -23,6 +26,13 @@ public final class MixedModel implements java.io.Serializable {
     private final MixedData data;
     private final MixedPrior prior;
     private final boolean logistic;
+    /** Degrees of freedom of the noise; infinite = normal. */
+    private final double tails;
+    /** What a measurement tells of the mean, over what it would with normal noise of the same scale. */
+    private final double telling;
+    /** Weight of each row by how far off it lies. */
+    private final double[] heft;
+
     private final int p;
     private final double[] beta;
     private final double[] effect;
@@ -35,7 +45,11 @@ public final class MixedModel implements java.io.Serializable {
     private double noise;
     private Cholesky factor;
 
-    private MixedModel(MixedData data, MixedPrior prior, boolean logistic) {
+    private MixedModel(MixedData data, MixedPrior prior, boolean logistic, double tails) {
+        this.tails = tails;
+        telling = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + 3);
+        heft = new double[logistic ? 0 : data.rows()];
+        Arrays.fill(heft, telling);
         this.data = data;
         this.prior = prior;
         this.logistic = logistic;
@@ -53,12 +67,21 @@ public final class MixedModel implements java.io.Serializable {
 
     /** Successes out of trials; both may be fractions. */
     public static MixedModel logistic(MixedData data, MixedPrior prior) {
-        return new MixedModel(data, prior, true);
+        return new MixedModel(data, prior, true, Double.POSITIVE_INFINITY);
     }
 
     /** Means of so many measurements, with normal noise. */
     public static MixedModel linear(MixedData data, MixedPrior prior) {
-        return new MixedModel(data, prior, false);
+        return new MixedModel(data, prior, false, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * As {@link #linear} with noise of Student's law, so that far outliers count for little.
+     *
+     * @param tails degrees of freedom; few = heavy tails
+     */
+    public static MixedModel robust(MixedData data, MixedPrior prior, double tails) {
+        return new MixedModel(data, prior, false, tails);
     }
 
     private void fit() {
@@ -110,8 +133,8 @@ public final class MixedModel implements java.io.Serializable {
                     w = Math.max(data.trials(row) * mu * (1 - mu), 1e-9);
                     r = data.response(row) - data.trials(row) * mu;
                 } else {
-                    w = data.trials(row) / noise;
-                    r = w * (data.response(row) - eta);
+                    w = telling * data.trials(row) / noise;
+                    r = heft[row] * data.trials(row) / noise * (data.response(row) - eta);
                 }
                 weight += w;
                 pull += r;
@@ -249,7 +272,8 @@ public final class MixedModel implements java.io.Serializable {
             double n = 0;
             for (int row = 0; row < data.rows(); row++) {
                 double d = data.response(row) - linear(row);
-                residual += data.trials(row) * d * d;
+                heft[row] = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + d * d / noise);
+                residual += heft[row] * data.trials(row) * d * d;
                 n += data.trials(row);
             }
             double next = prior.noisePosterior(residual, Math.max(0, n - used - groupFreedom));
@@ -308,9 +332,30 @@ public final class MixedModel implements java.io.Serializable {
         return groupFreedom;
     }
 
-    /** Variance of one measurement about its expectation. */
+    /** Variance of the error of what one measurement tells of its expectation; with normal noise that of the measurement itself. */
     public double noise() {
-        return noise;
+        return noise / telling;
+    }
+
+    /**
+     * Of measurements that are logarithms: mean and mean square of what they are of, over what the expectation says. Source: Duan,
+     * "Smearing estimate: a nonparametric retransformation method", Journal of the American Statistical Association 78 (1983)
+     * 605-610.
+     *
+     * @param usual variance that is expected of the logarithms beforehand
+     * @param worth number of measurements that this is worth
+     */
+    public double[] smear(double usual, double worth) {
+        double n = worth;
+        double sum = worth * Math.exp(0.5 * usual);
+        double squares = worth * Math.exp(2 * usual);
+        for (int row = 0; row < data.rows(); row++) {
+            double over = Math.exp(data.response(row) - linear(row));
+            n += data.trials(row);
+            sum += data.trials(row) * over;
+            squares += data.trials(row) * over * over;
+        }
+        return new double[] {sum / n, squares / n};
     }
 
     /** Coefficients drawn from their joint posterior, by turning a vector of standard normals into them in place. */

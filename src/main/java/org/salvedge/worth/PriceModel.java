@@ -18,12 +18,19 @@ final class PriceModel implements java.io.Serializable {
     static final int AS_IS = GRADES + 1;
 
     private static final double RECENT = -9;
+    private static final double LONG_AGO = -36;
     private static final double LONGEST_SHELF = 6;
     private static final int OLD_ENOUGH = 180;
     private static final int SHELVES = 10;
+    /** Degrees of freedom of the noise of a sale: now and then one goes for half. */
+    private static final double TAILS = 4;
+
+    private static final double USUAL_NOISE = 0.04;
+    private static final double NOISE_WORTH = 20;
     private static final double[] GRADE_MEAN = {0, -0.12, -0.35, -0.1, -1.1};
 
     private final MixedModel model;
+    private final double[] estimates;
     private final Calendar calendar;
     private final int intercept;
     private final int size;
@@ -37,10 +44,12 @@ final class PriceModel implements java.io.Serializable {
     private final int follows;
     private final int drift;
     private final int sizeDrift;
+    private final int familyDrift;
     private final double smear;
+    private final double spread;
     private final int rows;
 
-    private PriceModel(Records r, ExitKind kind, double hourly, double logLevel, @Nullable Calendar leader) {
+    private PriceModel(Records r, ExitKind kind, double hourly, double logLevel, @Nullable PriceModel leader) {
         boolean sale = kind == ExitKind.SOLD;
         double earliest = 0;
         for (int s = 0; s < r.fault.length; s++) {
@@ -69,9 +78,11 @@ final class PriceModel implements java.io.Serializable {
         }
         shelf = prior.coefficient(prior.fixed(0.03 * 0.03), 0);
         calendar = new Calendar(prior, sale ? earliest : 0);
-        follows = prior.coefficient(prior.fixed(0.4 * 0.4), sale ? 0 : 0.7);
+        follows = prior.coefficient(prior.fixed(0.3 * 0.3), sale ? 0 : 1);
         drift = prior.coefficient(prior.fixed(0.005 * 0.005), 0);
         sizeDrift = prior.coefficients(prior.fixed(0.008 * 0.008), 2);
+        familyDrift = prior.coefficients(
+                prior.spread(0.004 * 0.004, 6), sale ? r.history.families().size() : 0);
         MixedData.Builder data = new MixedData.Builder(r.history.lots());
         int count = 0;
         for (int s = 0; s < r.fault.length; s++) {
@@ -90,20 +101,26 @@ final class PriceModel implements java.io.Serializable {
             if (leader == null) {
                 calendar.term(data, month);
                 data.term(sizeDrift, r.logInches[s] * month)
-                        .term(sizeDrift + 1, r.logInches[s] * Math.max(RECENT, month));
+                        .term(sizeDrift + 1, r.logInches[s] * Math.max(RECENT, month))
+                        .term(familyDrift + r.family(s), Math.max(LONG_AGO, month));
             } else {
-                data.term(follows, leader.level(month)).term(drift, month);
+                data.term(follows, leader.move(r.family(s), r.logInches[s], month))
+                        .term(drift, month);
             }
         }
         rows = count;
-        model = MixedModel.linear(data.build(), prior);
+        model = sale ? MixedModel.robust(data.build(), prior, TAILS) : MixedModel.linear(data.build(), prior);
+        estimates = new double[model.size()];
+        java.util.Arrays.setAll(estimates, model::coefficient);
         familyVariance = model.classVariance(families);
         makerVariance = model.classVariance(makers);
         if (sale) {
             calendar.settle(model);
         }
         shelves = shelves(r, kind);
-        smear = Math.exp(0.5 * model.noise());
+        double[] smears = model.smear(USUAL_NOISE, NOISE_WORTH);
+        smear = sale ? smears[0] : Math.exp(0.5 * model.noise());
+        spread = sale ? Math.max(0, smears[1] / (smears[0] * smears[0]) - 1) : Math.exp(model.noise()) - 1;
     }
 
     static PriceModel ofSales(Records r, double hourly) {
@@ -111,8 +128,7 @@ final class PriceModel implements java.io.Serializable {
     }
 
     static PriceModel ofStripping(Records r, double hourly, PriceModel sales) {
-        return new PriceModel(
-                r, ExitKind.STRIPPED, hourly, Math.log(Assumed.PRICE_HOURS * Assumed.STRIP_SHARE), sales.calendar);
+        return new PriceModel(r, ExitKind.STRIPPED, hourly, Math.log(Assumed.PRICE_HOURS * Assumed.STRIP_SHARE), sales);
     }
 
     private static boolean taken(Records r, int s, ExitKind kind) {
@@ -219,7 +235,7 @@ final class PriceModel implements java.io.Serializable {
                 + model.coefficient(size) * r.logInches[s]
                 + model.coefficient(firstMaker + r.history.setMaker(s))
                 + model.coefficient(firstFamily + r.family(s))
-                + calendar.level(month);
+                + move(r.family(s), r.logInches[s], month);
     }
 
     /** The same for a kind of set, today; a family never seen counts as the average of its maker and size. */
@@ -259,6 +275,11 @@ final class PriceModel implements java.io.Serializable {
         return smear;
     }
 
+    /** Variance of the price about its mean, over the mean's square. */
+    double spread() {
+        return spread;
+    }
+
     double familyVariance() {
         return familyVariance;
     }
@@ -277,9 +298,17 @@ final class PriceModel implements java.io.Serializable {
         return beta[drift];
     }
 
-    /** Slope of a size beyond that of the usual size, a month. */
-    double sizeDrift(double[] beta, double logInches) {
-        return (beta[sizeDrift] + beta[sizeDrift + 1]) * logInches;
+    /** Slope of a family and size beyond that of the usual set, a month; -1 = a family never seen. */
+    double drift(double[] beta, int family, double logInches) {
+        return (beta[sizeDrift] + beta[sizeDrift + 1]) * logInches + (family < 0 ? 0 : beta[familyDrift + family]);
+    }
+
+    /** Log of how a set's price at a month of the past stood to its price today, as estimated. */
+    private double move(int family, double logInches, double month) {
+        return estimates[sizeDrift] * logInches * month
+                + estimates[sizeDrift + 1] * logInches * Math.max(RECENT, month)
+                + estimates[familyDrift + family] * Math.max(LONG_AGO, month)
+                + calendar.level(month);
     }
 
     MixedModel model() {

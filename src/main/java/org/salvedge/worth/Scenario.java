@@ -82,7 +82,8 @@ final class Scenario {
         lotFactor = e.lotFactor();
         rest = e.rest();
         double saleLevel = e.market() + e.level()[Levels.PRICE];
-        double stripLevel = p.stripping.follows(e.strip()) * e.market() + p.stripping.drift(e.strip()) * e.middle();
+        double follows = p.stripping.follows(e.strip());
+        double stripLevel = follows * e.market() + p.stripping.drift(e.strip()) * e.middle();
         double shelf = p.sales.shelf(e.price());
         missing = e.missing();
         minutesLevel = e.level()[Levels.MINUTES];
@@ -109,10 +110,9 @@ final class Scenario {
             for (int t = 0; t < TRUTHS.length; t++) {
                 mixFaults(cumulated[t][i], tilted[t][kind.claim()], ratio);
             }
-            double base = logPrice(p.sales, e.price(), kind, family, z)
-                    + p.sales.sizeDrift(e.price(), kind.logInches()) * e.middle()
-                    + saleLevel;
-            double scrap = logPrice(p.stripping, e.strip(), kind, family, z) + stripLevel;
+            double moved = p.sales.drift(e.price(), family, kind.logInches()) * e.middle();
+            double base = logPrice(p.sales, e.price(), kind, family, z) + moved + saleLevel;
+            double scrap = logPrice(p.stripping, e.strip(), kind, family, z) + follows * moved + stripLevel;
             for (int k = 0; k < faults; k++) {
                 savedOdds[i][k] = savedOdds(k, family, base, z);
                 values(i, k, family, kind.logInches(), base, shelf, scrap);
@@ -228,7 +228,7 @@ final class Scenario {
         savedTakings[i][k] = gross * (1 - t.saleFee - t.comebackShare(k) * e.comebacks());
         savedCosts[i][k] = shipping + h.parts(k, family, true) * factor[1][k][1] + perMinute * minutes;
         savedMinutes[i][k] = minutes;
-        double cv = Math.exp(p.sales.model().noise()) - 1 + p.sales.looksVariance(h, k);
+        double cv = p.sales.spread() + p.sales.looksVariance(h, k);
         savedVariance[i][k] = savedTakings[i][k] * savedTakings[i][k] * cv
                 + gross * gross * t.comebackVariance(k)
                 + t.saleVariance
@@ -244,19 +244,15 @@ final class Scenario {
                 + asIs * h.packing(ExitKind.SOLD)
                 + stripped * h.packing(ExitKind.STRIPPED)
                 + recycled * h.packing(ExitKind.RECYCLED);
-        lostTakings[i][k] = asIs * asIsGross * (1 - t.saleFee);
+        lostTakings[i][k] = asIs * asIsGross * (1 - t.asIsCosts);
         double fromParts = stripGross * (1 - t.stripFee);
         lostNet[i][k] = stripped * fromParts
                 + recycled * t.recyclingNet
-                - asIs * shipping
                 - h.parts(k, family, false) * factor[1][k][0]
                 - perMinute * lost;
         lostMinutes[i][k] = lost;
         lostVariance[i][k] = stripped * (1 - stripped) * fromParts * fromParts
-                + stripped
-                        * fromParts
-                        * fromParts
-                        * (Math.exp(p.stripping.model().noise()) - 1)
+                + stripped * fromParts * fromParts * p.stripping.spread()
                 + asIs * (1 - asIs) * asIsGross * asIsGross
                 + perMinute * perMinute * h.minutesVariance(k, false)
                 + h.partsVariance(k, false);

@@ -16,6 +16,9 @@ final class Takings implements java.io.Serializable {
     /** Costs of a sale: share of the price, and an amount a square of the size factor. */
     final double saleFee;
 
+    /** Costs of the sale of a set as it is, as a share of its price. */
+    final double asIsCosts;
+
     private final double saleFixed;
     private final double salePerSize;
     /** Variance of the costs of one sale about their mean. */
@@ -54,6 +57,8 @@ final class Takings implements java.io.Serializable {
         double paying = WORTH * 0.95;
         double gross = 1;
         double costs = 0.08;
+        double asIsGross = WORTH * Assumed.PRICE_HOURS * hourly + 1e-9;
+        double asIsSpent = Assumed.FEES * asIsGross;
         double recycled = WORTH;
         double recyclingSum = -WORTH * Assumed.RECYCLING_HOURS * hourly;
         double aside = 0.2;
@@ -86,12 +91,16 @@ final class Takings implements java.io.Serializable {
                 paying += stays.gross[s] > 0 ? 1 : 0;
                 gross += stays.gross[s];
                 costs += stays.costs[s];
+            } else if (stays.sold(s) && result != Stays.SAVED) {
+                asIsGross += stays.gross[s];
+                asIsSpent += stays.costs[s];
             } else if (stays.exit[s] == ExitKind.RECYCLED.ordinal()) {
                 recycled++;
                 recyclingSum += net;
             }
         }
         stripFee = costs / gross;
+        asIsCosts = asIsSpent / asIsGross;
         stripPays = paying / stripped;
         recyclingNet = recyclingSum / recycled;
         asideShare = aside / arrived;
@@ -122,7 +131,7 @@ final class Takings implements java.io.Serializable {
             a[i][3] = worth[i] * before[i];
         }
         for (int s = 0; s < r.fault.length; s++) {
-            if (r.stays.sold(s) && r.stays.gross[s] > 0) {
+            if (working(r, s)) {
                 double w = Math.pow(0.5, -r.months(r.stays.exitDay[s]) / 12);
                 double[] x = {1, Math.exp(r.logInches[s]), r.stays.gross[s], r.stays.costs[s]};
                 for (int i = 0; i < 3; i++) {
@@ -151,13 +160,18 @@ final class Takings implements java.io.Serializable {
         return x;
     }
 
+    /** Sold in working order: the rest often goes over the counter, without fees and shipping. */
+    private static boolean working(Records r, int s) {
+        return r.stays.result[s] == Stays.SAVED && r.stays.sold(s) && r.stays.gross[s] > 0;
+    }
+
     /** What the sales of a family cost beyond what its size and price let expect, shrunk; returns the variance within families. */
     private double familyCosts(Records r, double hourly) {
         double[] n = new double[saleFamily.length];
         double squares = WORTH * Math.pow(0.2 * Assumed.SHIPPING_HOURS * hourly, 2);
         double all = WORTH;
         for (int s = 0; s < r.fault.length; s++) {
-            if (r.stays.sold(s) && r.stays.gross[s] > 0) {
+            if (working(r, s)) {
                 double e = r.stays.costs[s] - saleCosts(-1, r.logInches[s]) - saleFee * r.stays.gross[s];
                 n[r.family(s)]++;
                 saleFamily[r.family(s)] += e;

@@ -107,7 +107,7 @@ class BidSheetTest {
     @Test
     void changedCellsGiveTheAnswerOfChangedOptions() throws IOException {
         try (XSSFWorkbook book =
-                changed(Map.of("price", 410.0, "target", 0.1, "confidence", 0.65, "premium", 0.175, "freight", 12.5))) {
+                changed(Map.of("price", 410.0, "target", 0.1, "confidence", 0.6, "premium", 0.175, "freight", 12.5))) {
             agrees(
                     book,
                     answer(
@@ -116,7 +116,7 @@ class BidSheetTest {
                             "--target-return",
                             "0.1",
                             "--confidence",
-                            "0.65",
+                            "0.6",
                             "--premium-pct",
                             "17.5",
                             "--freight",

@@ -16,7 +16,7 @@ final class Study {
     static final long DEV_SEED = 1_000;
 
     /** For the table in the documentation, and for nothing before it: whoever tunes on these has no proof left. */
-    static final long FINAL_SEED = 900_001;
+    static final long FINAL_SEED = 910_001;
 
     /** A market in which a lot is worth next to nothing still has a price. */
     private static final double LEAST_ASKING_A_SET = 1;
