@@ -18,7 +18,6 @@ final class Simulation {
     private static final double LEAST = 1e-6;
 
     private static final double LIFT = 1.5;
-    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     final double[] recovery;
     final double[] minutes;
@@ -87,6 +86,8 @@ final class Simulation {
         int scenarios = probe != null
                 ? draws
                 : Math.min(draws, Math.max(FEWEST_SCENARIOS, Math.min(MOST_SCENARIOS, draws / LOTS_A_SCENARIO)));
+        // Drawn, not counted up: seeds that differ by the generator's own step give one stream, shifted.
+        long[] seeds = new SplittableRandom(seed).longs(2L * scenarios).toArray();
         int blocks = (scenarios + SCENARIOS_A_BLOCK - 1) / SCENARIOS_A_BLOCK;
         ChangePoints track = parts.levels.track(supplier);
         ChangePoints rest = parts.rest.track(supplier);
@@ -100,9 +101,9 @@ final class Simulation {
             block.harvest = parts.harvest.active() ? new HarvestCount(parts, kinds) : null;
             int last = Math.min(scenarios, (b + 1) * SCENARIOS_A_BLOCK);
             for (int s = b * SCENARIOS_A_BLOCK; s < last; s++) {
-                SplittableRandom random = new SplittableRandom(seed + GOLDEN * (s + 1));
+                SplittableRandom random = new SplittableRandom(seeds[2 * s]);
                 block.scenario.fill(Estimates.drawn(parts, track, rest, monthsAhead, random), random);
-                block.apart = new SplittableRandom(seed ^ GOLDEN * (s + 1));
+                block.apart = new SplittableRandom(seeds[2 * s + 1]);
                 if (block.harvest != null) {
                     block.harvest.scenario(block.apart);
                 }
