@@ -11,6 +11,7 @@ import org.salvedge.report.Table;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.HeldLot;
 import org.salvedge.worth.Hindsight;
@@ -85,11 +86,25 @@ final class HindsightCommand extends Command {
             History now = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
             Hindsight hindsight = new Hindsight(now, today, settings, ledger.all(Bid.class));
             return hindsight.lots(
-                    day -> ledger.history(AsOf.endOf(day), Ledger.Detail.FULL),
+                    past(ledger),
                     last == null ? Integer.MAX_VALUE : last,
                     drawing.draws(settings),
                     drawing.seed(settings),
                     (done, of) -> progress.step("lot " + done + " of " + of, (double) done / of));
         }
+    }
+
+    private static Hindsight.PastRecord past(Ledger ledger) {
+        return new Hindsight.PastRecord() {
+            @Override
+            public History upTo(LocalDate day) {
+                return ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
+            }
+
+            @Override
+            public List<Part> parts(LocalDate day) {
+                return ledger.parts(AsOf.endOf(day));
+            }
+        };
     }
 }

@@ -40,8 +40,7 @@ final class DonorReport {
             String said = String.format(
                     Locale.ROOT,
                     "%.1f boards out of donors, of this lot or here, should go into its sets and save %s (give or take"
-                            + " %s) against bought ones: %s%s. The shop makes %.2f of the pairings that could be. Not"
-                            + " in the figures above, which rest on what boards cost the shop so far.",
+                            + " %s), which is in the figures: %s%s. The shop makes %.2f of the pairings that could be.",
                     d.pairs(),
                     Digits.grouped(d.gain(), 0),
                     Digits.grouped(d.sd(), 0),
@@ -53,8 +52,8 @@ final class DonorReport {
         if (d.pairsHere() >= NOTABLE) {
             String said = String.format(
                     Locale.ROOT,
-                    "%.1f boards of this lot should go into sets that are on the bench now and save %s there, in the"
-                            + " books of other lots.",
+                    "%.1f boards of this lot should go into sets that are on the bench now and save %s there: not in the"
+                            + " figures, as it is in the books of other lots.",
                     d.pairsHere(),
                     Digits.grouped(d.gainHere(), 0));
             words.add(new Said(said, d.gainHere()));

@@ -4,15 +4,15 @@ import java.util.List;
 import org.salvedge.shop.PartKind;
 
 /**
- * What boards out of sets with broken glass are expected to save against boards bought: means over the draws, in book currency. It
- * is proposed and not in the lot's recovery, which rests on what boards have cost the shop so far.
+ * What boards out of sets with broken glass are expected to save: means over the draws, in book currency. It stands in the lot's
+ * recovery already, except for what falls to sets that are in the shop and so in the books of other lots.
  *
  * @param pairs sets of the lot that get a board out of the lot or of what is here
  * @param gain what that saves the lot
  * @param sd standard deviation of it
  * @param takeUp share of the pairings that could be that the shop makes, from its record
- * @param pairsHere boards of the lot for sets that are on the bench already
- * @param gainHere what these save, in the books of other lots
+ * @param pairsHere boards of the lot for sets that are on the bench already; not in the recovery
+ * @param gainHere what these save; not in the recovery
  * @param rows the most first
  */
 public record DonorGain(

@@ -169,8 +169,8 @@ final class HarvestCount {
         }
     }
 
-    /** Pairs this lot's donors and sets; returns what that saves. */
-    double pair(double weight, SplittableRandom random) {
+    /** What the pairs of this lot bring to it. */
+    double gain(double weight, SplittableRandom random) {
         for (int n = 0; n < needs.length; n++) {
             if (count[n] == 0) {
                 continue;
@@ -192,6 +192,15 @@ final class HarvestCount {
             totals[i] += weight * lot[i];
         }
         return lot[1];
+    }
+
+    /** Sum over the lots of what pairs bring to the sets of a kind. */
+    double gainOf(int i) {
+        double sum = 0;
+        for (double[] of : sums[i]) {
+            sum += of[1];
+        }
+        return sum;
     }
 
     /** Means over lots of this total weight; null where nothing was counted. */

@@ -13,6 +13,7 @@ import org.salvedge.shop.Bid;
 import org.salvedge.shop.Claim;
 import org.salvedge.shop.ExitKind;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.TvSet;
 import org.salvedge.stats.Pit;
@@ -33,6 +34,11 @@ public final class Hindsight {
     @FunctionalInterface
     public interface PastRecord {
         History upTo(LocalDate day);
+
+        /** Parts as they stood. */
+        default List<Part> parts(LocalDate day) {
+            return List.of();
+        }
     }
 
     /** Is told how far the work has come. */
@@ -159,7 +165,7 @@ public final class Hindsight {
         LocalDate before = line.bought().minusDays(1);
         History then = record.upTo(before);
         List<Candidate> sets = listed.stream().map(this::candidate).toList();
-        Predictive p = ShopModel.fit(then, before, settings)
+        Predictive p = ShopModel.fit(then, record.parts(before), before, settings)
                 .predict(new Question(sets, line.supplier(), line.bought(), draws, seed))
                 .recovery();
         double outcome = line.recovered().toDoubleForStatistics();

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param historySets sets of these
  * @param recovery net recovery of the lot, book currency, before any purchase cost and after its own labour
  * @param minutes bench minutes, the lot's own minutes included
- * @param donors what donors of boards would save, not in the recovery; null = the record shows no use of them
+ * @param donors what donors of boards save; null = the record shows no use of them
  * @param lines in order of the manifest
  * @param notes what the buyer should know about the answer, the weightiest first
  */

@@ -11,7 +11,10 @@ import org.salvedge.shop.History;
 import org.salvedge.shop.Part;
 import org.salvedge.shop.PartKind;
 
-/** What boards cost a shop that buys them, and what those out of donors are put down at. */
+/**
+ * What boards cost a shop that buys them, what those out of donors are put down at, and what it would have paid had it bought those
+ * as well: the estimates are made as if no donor had been used, so that what donors save is counted once, on top of them.
+ */
 final class PartPrices implements java.io.Serializable {
     static final List<PartKind> KINDS = PartKind.BEHIND_THE_GLASS;
     /** So many boards must have been bought before a price is taken from the record. */
@@ -25,6 +28,10 @@ final class PartPrices implements java.io.Serializable {
     private final double[] value = new double[KINDS.size()];
     /** Minutes that taking one out costs beyond stripping. */
     final double minutes;
+    /** By turn at the bench: what bought boards would have cost beyond what those out of donors were put down at. */
+    private final Map<Integer, Double> beyond = new HashMap<>();
+    /** By set: what its boards that were used or have gone were put down at. */
+    private final Map<Integer, Double> moved = new HashMap<>();
     /** A board out of a donor has gone into another set. */
     final boolean used;
 
@@ -64,6 +71,7 @@ final class PartPrices implements java.io.Serializable {
         minutes = used ? takingOut(h) : 0;
         if (used) {
             bought(h, byRow);
+            instead(h, byRow, parts);
         }
     }
 
@@ -97,6 +105,29 @@ final class PartPrices implements java.io.Serializable {
         }
     }
 
+    private void instead(History h, Map<Integer, List<Part>> byRow, List<Part> parts) {
+        for (Map.Entry<Integer, List<Part>> of : byRow.entrySet()) {
+            double more = 0;
+            for (Part p : of.getValue()) {
+                double paid = price[KINDS.indexOf(p.kind())][h.setFamily(h.attemptSet(of.getKey()))];
+                more += Double.isNaN(paid) ? 0 : paid - p.value().toDoubleForStatistics();
+            }
+            beyond.put(of.getKey(), more);
+        }
+        Map<String, Double> byDonor = new HashMap<>();
+        for (Part p : parts) {
+            if (p.fromUnit() != null && (p.attempt() != null || p.goneOn() != null)) {
+                byDonor.merge(p.fromUnit().value(), p.value().toDoubleForStatistics(), Double::sum);
+            }
+        }
+        for (int s = 0; s < h.sets(); s++) {
+            Double sum = byDonor.get(h.label(s));
+            if (sum != null) {
+                moved.put(s, sum);
+            }
+        }
+    }
+
     private static double takingOut(History h) {
         double sum = 0;
         double n = 0;
@@ -107,6 +138,15 @@ final class PartPrices implements java.io.Serializable {
             }
         }
         return (sum + WORTH * Assumed.TAKING_OUT_MINUTES) / (n + WORTH);
+    }
+
+    /** @param attempt row in the history */
+    double beyond(int attempt) {
+        return used ? beyond.getOrDefault(attempt, 0.0) : 0;
+    }
+
+    double moved(int set) {
+        return used ? moved.getOrDefault(set, 0.0) : 0;
     }
 
     /** What a board out of a donor saves a set of a family; NaN where the record does not say. */

@@ -28,7 +28,8 @@ final class Parts implements java.io.Serializable {
 
     Parts(History history, List<Part> parts, int asOf, double hourly, Map<String, String> familyTable) {
         this.hourly = hourly;
-        records = new Records(history, asOf, hourly / 60);
+        PartPrices prices = new PartPrices(history, parts);
+        records = new Records(history, prices, asOf, hourly / 60);
         mix = new FaultMix(records);
         damage = new DamageModel(records);
         sales = PriceModel.ofSales(records, hourly);
@@ -42,6 +43,6 @@ final class Parts implements java.io.Serializable {
         rest = new Rest(records, check, levels.hazard(), hourly);
         families = new Families(records, familyTable);
         asking = new Asking(this);
-        harvest = new Harvest(records, new PartPrices(history, parts), parts, hourly);
+        harvest = new Harvest(records, prices, parts, hourly);
     }
 }

@@ -1,6 +1,7 @@
 package org.salvedge.worth;
 
 import java.util.Arrays;
+import java.util.List;
 import org.salvedge.shop.History;
 
 /** The history as the model's parts read it: {@link Stays} with codes, sizes and ages worked out once for all of them. */
@@ -23,10 +24,16 @@ final class Records implements java.io.Serializable {
     /** A size, of a set or of the family, was known. */
     final boolean[] familySized;
 
+    /** As the books have it. */
     Records(History history, int asOf, double perMinute) {
+        this(history, new PartPrices(history, List.of()), asOf, perMinute);
+    }
+
+    /** As if boards out of donors had been bought. */
+    Records(History history, PartPrices prices, int asOf, double perMinute) {
         this.history = history;
         this.asOf = asOf;
-        stays = new Stays(history, perMinute);
+        stays = new Stays(history, prices, perMinute);
         codes = new Codebook(history);
         int n = history.sets();
         fault = new int[n];

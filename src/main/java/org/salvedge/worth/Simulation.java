@@ -125,6 +125,7 @@ final class Simulation {
         }
         for (Block block : done) {
             for (int i = 0; i < kinds.length; i++) {
+                out.perSet[i][0] += block.harvest == null ? 0 : block.harvest.gainOf(i) / total / sets[i];
                 for (int j = 0; j < 4; j++) {
                     out.perSet[i][j] += block.sums[i][j] / total / sets[i];
                     out.routes[i][j] += block.routes[i][j] / total / sets[i];
@@ -270,9 +271,7 @@ final class Simulation {
                 sums[i][2] += weight * time;
                 sums[i][3] += weight * saves;
             }
-            if (harvest != null) {
-                harvest.pair(weight, apart);
-            }
+            total += harvest == null ? 0 : harvest.gain(weight, apart);
             recovery = total + Math.sqrt(variance) * random.nextGaussian();
             minutes = worked;
         }

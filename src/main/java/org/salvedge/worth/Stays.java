@@ -29,6 +29,7 @@ final class Stays implements java.io.Serializable {
     private static final ExitKind[] EXIT_KINDS = ExitKind.values();
 
     final History history;
+    private final PartPrices prices;
     final byte[] result;
     /** Code of the fault in the history's dictionary; -1 = none recorded. */
     final int[] fault;
@@ -62,8 +63,9 @@ final class Stays implements java.io.Serializable {
     /** Whether the set is back on the bench, so that {@link #afterwards} is not complete. */
     final boolean[] backHere;
 
-    Stays(History history, double perMinute) {
+    Stays(History history, PartPrices prices, double perMinute) {
         this.history = history;
+        this.prices = prices;
         int n = history.sets();
         result = new byte[n];
         fault = new int[n];
@@ -107,7 +109,7 @@ final class Stays implements java.io.Serializable {
         for (int a = first; a < h.attemptStart(s + 1); a++) {
             double spent = known(h.attemptDiagnosisMicros(a)) + known(h.attemptFixMicros(a));
             if (h.attemptDay(a) > lastDay) {
-                later -= h.attemptParts(a) / minor + spent * perMinute;
+                later -= h.attemptParts(a) / minor + prices.beyond(a) + spent * perMinute;
                 continue;
             }
             timeline.attempt(
@@ -119,7 +121,7 @@ final class Stays implements java.io.Serializable {
             kept[count++] = a;
             begun[s] = Math.min(begun[s], h.attemptDay(a));
             minutes += spent;
-            parts[s] += (float) (h.attemptParts(a) / minor);
+            parts[s] += (float) (h.attemptParts(a) / minor + prices.beyond(a));
         }
         bench[s] = (float) minutes;
         for (int e = h.exitStart(s); e < h.exitStart(s + 1); e++) {
@@ -139,6 +141,7 @@ final class Stays implements java.io.Serializable {
                 later += net - known(h.exitMicros(e)) * perMinute;
             }
         }
+        later -= asStripped(s, later);
         for (int c = h.comebackStart(s); c < h.comebackStart(s + 1); c++) {
             later -= h.comebackCost(c) / minor;
             if (comebackDay[s] == 0 || h.comebackDay(c) < comebackDay[s]) {
@@ -152,6 +155,21 @@ final class Stays implements java.io.Serializable {
             h.walk(s, timeline);
             backHere[s] = timeline.state() != Timeline.State.GONE;
         }
+    }
+
+    /** What a donor's boards brought, one by one, counts as if it had been stripped of them at once; returns what came later. */
+    private double asStripped(int s, double later) {
+        double moved = prices.moved(s);
+        boolean stripped = exit[s] == ExitKind.STRIPPED.ordinal() || exit[s] == ExitKind.RECYCLED.ordinal();
+        if (moved <= 0 || !stripped) {
+            return 0;
+        }
+        double before = Math.min(moved, Math.max(0, takings[s]));
+        double after = Math.min(moved - before, Math.max(0, later));
+        exit[s] = (byte) ExitKind.STRIPPED.ordinal();
+        takings[s] -= (float) before;
+        gross[s] += (float) (before + after);
+        return after;
     }
 
     private void classify(int s, Timeline timeline, int[] kept, int count, boolean left, int unknown) {

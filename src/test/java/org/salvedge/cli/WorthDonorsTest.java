@@ -75,7 +75,7 @@ class WorthDonorsTest {
     }
 
     @Test
-    void aBoardThatWasUsedLetsWorthProposeOthersForTheNextLot() throws Exception {
+    void aBoardThatWasUsedLetsTheNextLotCountOnOthers() throws Exception {
         assertThat(worth().get("donors").isNull()).isTrue();
         donor();
         JsonNode donors = worth().get("donors");
@@ -95,7 +95,7 @@ class WorthDonorsTest {
                 .contains("Boards out of donors")
                 .contains("main_board for Kestrel KX-55")
                 .contains("(by number)")
-                .contains("Not in the figures");
+                .contains("which is in the figures");
         try (XSSFWorkbook book = new XSSFWorkbook(folder.resolve("bid.xlsx").toFile())) {
             boolean there = false;
             for (Row row : book.getSheetAt(0)) {

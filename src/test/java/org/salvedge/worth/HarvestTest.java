@@ -15,7 +15,7 @@ import org.salvedge.worth.Donors.Supply;
 /** What boards out of donors save a lot, on invented shops that use them as a known share of the chances. */
 class HarvestTest {
     private static final int DRAWS = 2000;
-    private static final int SHOPS = 20;
+    private static final int SHOPS = 40;
     private static final int LOTS = 14;
     private static final int SETS = 40;
 
@@ -35,44 +35,56 @@ class HarvestTest {
         return fit(shop, shop.parts()).parts();
     }
 
-    @Test
-    void theShareOfChancesThatTheShopTakesIsRead() {
-        for (double takeUp : new double[] {0.3, 0.8}) {
-            double mean = 0;
-            for (int i = 0; i < SHOPS; i++) {
-                mean += parts(shop(9_000 + i, takeUp, i % 2 == 0)).harvest.takeUp() / SHOPS;
+    /** How answers for a next lot held, with donors counted and without. */
+    private static final class Tally {
+        private int inside;
+        private double error;
+        private double crps;
+        private double takeUp;
+        private double gain;
+
+        void add(LotWorth said, double outcome) {
+            Predictive r = said.recovery();
+            inside += outcome >= r.quantile(0.1) && outcome <= r.quantile(0.9) ? 1 : 0;
+            error += (outcome - r.mean()) / SHOPS;
+            crps += r.crps(outcome) / SHOPS;
+            if (said.donors() != null) {
+                takeUp += said.donors().takeUp() / SHOPS;
+                gain += said.donors().gain() / SHOPS;
             }
-            assertThat(mean).isCloseTo(takeUp, within(0.08));
         }
     }
 
     @Test
-    void asManyPairsAreForeseenAsThereAreInTheEnd() {
-        double foreseen = 0;
-        double were = 0;
+    void countingDonorsKeepsIntervalsTrueAndComesCloserThanLeavingThemOut() {
+        Tally counted = new Tally();
+        Tally leftOut = new Tally();
+        Tally never = new Tally();
         for (int i = 0; i < SHOPS; i++) {
-            HarvestingShop shop = shop(9_100 + i, 0.8, i % 2 == 0);
-            HarvestingShop.Listed next = shop.listed(SETS);
-            LotWorth worth = fit(shop, shop.parts()).predict(shop.question(next, DRAWS));
-            foreseen += java.util.Objects.requireNonNull(worth.donors()).pairs();
-            long before = used(shop);
-            shop.work(next);
-            were += used(shop) - before;
+            for (double takeUp : new double[] {0, 0.8}) {
+                HarvestingShop shop = shop(9_000 + i, takeUp, i % 2 == 0);
+                HarvestingShop.Listed next = shop.listed(SETS);
+                Question question = shop.question(next, DRAWS);
+                LotWorth with = fit(shop, shop.parts()).predict(question);
+                LotWorth without = fit(shop, List.of()).predict(question);
+                int lot = shop.lots();
+                for (int l = 0; l < 3; l++) {
+                    shop.work(l == 0 ? next : shop.listed(SETS));
+                }
+                if (takeUp > 0) {
+                    counted.add(with, shop.net(lot));
+                    leftOut.add(without, shop.net(lot));
+                } else {
+                    never.add(with, shop.net(lot));
+                }
+            }
         }
-        assertThat(foreseen).isCloseTo(were, within(0.15 * were));
-    }
-
-    private static long used(HarvestingShop shop) {
-        return shop.parts().stream().filter(p -> p.attempt() != null).count();
-    }
-
-    @Test
-    void whatIsProposedLeavesTheRecoveryAsItIs() {
-        HarvestingShop shop = shop(6, 0.8, true);
-        Question question = shop.question(shop.listed(SETS), DRAWS);
-        assertThat(fit(shop, shop.parts()).predict(question).recovery().sortedDraws())
-                .containsExactly(
-                        fit(shop, List.of()).predict(question).recovery().sortedDraws());
+        assertThat(counted.takeUp).isBetween(0.72, 0.88);
+        assertThat(counted.inside).isBetween((int) (0.7 * SHOPS), (int) (0.975 * SHOPS));
+        assertThat(Math.abs(counted.error)).isLessThan(Math.abs(leftOut.error));
+        assertThat(counted.crps).isLessThan(leftOut.crps);
+        // Whatever is left over is no more than where nobody uses donors.
+        assertThat(counted.error).isCloseTo(never.error, within(0.3 * counted.gain));
     }
 
     @Test
@@ -93,11 +105,13 @@ class HarvestTest {
     }
 
     @Test
-    void rowsAddUpToTheGain() {
+    void linesAddUpToTheMeanWithTheGain() {
         HarvestingShop shop = shop(6, 0.8, true);
         LotWorth worth = fit(shop, shop.parts()).predict(shop.question(shop.listed(SETS), DRAWS));
         DonorGain donors = java.util.Objects.requireNonNull(worth.donors());
         assertThat(donors.gain()).isPositive();
+        assertThat(worth.lines().stream().mapToDouble(LineWorth::recoveryMean).sum())
+                .isCloseTo(worth.recovery().mean(), within(1e-6));
         assertThat(donors.rows().stream().mapToDouble(DonorGain.Row::gain).sum())
                 .isCloseTo(donors.gain(), within(1e-6));
         assertThat(donors.rows()).anyMatch(DonorGain.Row::byNumber).anyMatch(r -> !r.byNumber());
@@ -157,7 +171,7 @@ class HarvestTest {
                 patients.add(new Patient(
                         "U" + n, fits(k, f), PartPrices.KINDS.get(k), List.of(), p.harvest.gain(k, kinds[f].family())));
             }
-            double gain = count.pair(1, random);
+            double gain = count.gain(1, random);
             double matched = Donors.pairs(patients, supplies).stream()
                     .mapToDouble(Pair::gain)
                     .sum();
