@@ -57,7 +57,10 @@ public final class Assumed {
     /** Share of a fault among sets with this claim whose glass is whole, where the usual share among all such sets is given. */
     public static double share(String claim, String fault, double usual) {
         Map<String, Double> points = POINTS_TO.getOrDefault(claim, Map.of());
-        double told = points.values().stream().mapToDouble(Double::doubleValue).sorted().sum(); // a map of this kind has no order
+        double told = points.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .sum(); // a map of this kind has no order
         return points.getOrDefault(fault, 0.0) + (1 - told) * usual;
     }
 
