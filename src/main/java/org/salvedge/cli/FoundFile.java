@@ -27,11 +27,14 @@ import org.salvedge.worth.Candidate;
  * @param faults found, by number of the set in the list
  */
 record FoundFile(List<Candidate> sets, Map<Integer, String> faults) {
+    private static final long MOST_BYTES = 10_000_000;
+
     static FoundFile read(Path file, List<Candidate> listed, Map<Fault, String> codes) {
         String name = String.valueOf(file.getFileName());
         List<Candidate> sets = new ArrayList<>(listed);
         Map<Integer, String> faults = new LinkedHashMap<>();
         List<Problem> problems = new ArrayList<>();
+        requireShort(file, name);
         try (CsvReader<NamedCsvRecord> rows =
                 CsvReader.builder().ofNamedCsvRecord(Files.readString(file).replace("\uFEFF", ""))) {
             for (NamedCsvRecord row : rows) {
@@ -52,6 +55,16 @@ record FoundFile(List<Candidate> sets, Map<Integer, String> faults) {
                     name + " holds no finding. It wants the headings sheet, line, model, fault and one row a set");
         }
         return new FoundFile(List.copyOf(sets), Collections.unmodifiableMap(faults));
+    }
+
+    private static void requireShort(Path file, String name) {
+        try {
+            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
+                throw new Refused(name + ": larger than 10 MB, which no list of findings is");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void take(

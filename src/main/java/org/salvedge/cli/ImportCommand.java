@@ -31,11 +31,10 @@ final class ImportCommand extends Command {
     @Override
     int run(Session session) {
         Path source = session.file(folder);
-        Imported imported;
-        try (Ledger ledger = session.shop().open();
-                ProgressLine progress = new ProgressLine(session.surroundings())) {
-            imported = ledger.importPackage(source, progress);
-        }
+        Imported imported = Stopped.during(
+                session.surroundings(),
+                "stopped. An import is taken whole or not at all: import again, and it says if it was already taken",
+                () -> take(session, source));
         if (format == Format.JSON) {
             session.json(java.util.Map.of(
                     "rows", imported.rows(),
@@ -49,6 +48,13 @@ final class ImportCommand extends Command {
         }
         differences(Ledger.packageSettings(source), session.shop().settings()).forEach(session::remark);
         return Status.DONE;
+    }
+
+    private static Imported take(Session session, Path source) {
+        try (Ledger ledger = session.shop().open();
+                ProgressLine progress = new ProgressLine(session.surroundings())) {
+            return ledger.importPackage(source, progress);
+        }
     }
 
     private static String words(Imported imported) {

@@ -49,7 +49,7 @@ final class BidSheet {
                 .title(
                         sheet,
                         "Bid sheet",
-                        w.sets() + " sets"
+                        Plural.of(w.sets(), "set")
                                 + (a.question().supplier() == null
                                         ? ""
                                         : " from " + a.question().supplier()) + ", "

@@ -20,6 +20,7 @@ public final class BidWorkbook {
 
     static final String QUANTILES = "Quantiles";
     private static final int BARS = 40;
+    private static final int QUANTILE_PAGES = 4;
     private static final double TAIL = 0.0025;
     private static final int CHART_ROWS = 15;
     private static final int UNITS = 256;
@@ -102,13 +103,13 @@ public final class BidWorkbook {
             sheet.setColumnWidth(c, 14 * UNITS);
         }
         sheet.createFreezePane(0, SheetWriter.FIRST_ROW);
-        Print.setUp(sheet, book.paper(), false);
+        Print.setUp(sheet, book.paper(), false, QUANTILE_PAGES);
         return sheet;
     }
 
     private static Table shape(Predictive r) {
         Table.Builder table = Table.of(
-                        Column.of("middle", "recovery,\nmiddle of bar", Kind.KEY),
+                        Column.of("middle", "recovery,\nmiddle of bar", Kind.COUNT),
                         Column.of("share", "share of\noutcomes", Kind.RATIO))
                 .title("Distribution");
         double low = r.quantile(TAIL);
@@ -116,8 +117,7 @@ public final class BidWorkbook {
         double width = (high - low) / BARS;
         for (int i = 0; i < BARS; i++) {
             double from = low + i * width;
-            table.row(
-                    Digits.grouped(from + width / 2, 0), r.below(i == BARS - 1 ? high : from + width) - r.below(from));
+            table.row(Math.round(from + width / 2), r.below(i == BARS - 1 ? high : from + width) - r.below(from));
         }
         return table.build();
     }

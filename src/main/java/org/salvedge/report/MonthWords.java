@@ -37,7 +37,7 @@ public final class MonthWords {
         if (now.counted().decided() == 0) {
             return "No set was decided in " + review.month() + ".";
         }
-        String text = "Of " + Digits.grouped(now.counted().decided()) + " sets decided in " + review.month() + ", "
+        String text = "Of " + Plural.of(now.counted().decided(), "set") + " decided in " + review.month() + ", "
                 + Digits.grouped(now.counted().saved()) + " were saved: yield "
                 + percent(now.counted().raw()) + " % (95 %: "
                 + percent(now.counted().rawLow()) + " to "
@@ -130,7 +130,7 @@ public final class MonthWords {
             return "No set left, so no margin is final.";
         }
         Range each = review.now().marginPerSet();
-        String text = Digits.grouped(now.sets()) + " sets left with a margin of " + whole(now.margin())
+        String text = Plural.of(now.sets(), "set") + " left with a margin of " + whole(now.margin())
                 + (each.known() ? ", " + amount(each.value()) + " a set (95 %: " + range(each) + ")" : "");
         Range then = review.before().marginPerSet();
         if (each.known() && then.known()) {

@@ -2,10 +2,12 @@ package org.salvedge.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** Writes a file under another name beside its place and moves it there when it is whole; a failure leaves nothing behind. */
 public final class WholeFile {
@@ -27,6 +29,7 @@ public final class WholeFile {
                 content.writeTo(out);
             }
             readableByOthers(part);
+            settleOnDisk(part);
             try {
                 Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } catch (AtomicMoveNotSupportedException e) {
@@ -34,6 +37,13 @@ public final class WholeFile {
             }
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    /** Else a pulled plug may leave the new name with nothing in it. */
+    private static void settleOnDisk(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
         }
     }
 
