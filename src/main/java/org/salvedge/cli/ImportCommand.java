@@ -59,21 +59,21 @@ final class ImportCommand extends Command {
 
     private static String words(Imported imported) {
         List<String> parts = new ArrayList<>();
-        count(parts, imported.lots(), "lots");
-        count(parts, imported.sets(), "sets");
-        count(parts, imported.attempts(), "attempts");
-        count(parts, imported.exits(), "exits");
-        count(parts, imported.comebacks(), "comebacks");
-        count(parts, imported.parts(), "parts");
-        count(parts, imported.recipes(), "recipes");
-        count(parts, imported.bids(), "bids");
-        count(parts, imported.offers(), "offers");
+        count(parts, imported.lots(), "lot");
+        count(parts, imported.sets(), "set");
+        count(parts, imported.attempts(), "attempt");
+        count(parts, imported.exits(), "exit");
+        count(parts, imported.comebacks(), "comeback");
+        count(parts, imported.parts(), "part");
+        count(parts, imported.recipes(), "recipe");
+        count(parts, imported.bids(), "bid");
+        count(parts, imported.offers(), "offer");
         return "Imported " + (parts.isEmpty() ? "nothing: the package has no rows" : String.join(", ", parts));
     }
 
     private static void count(List<String> parts, long n, String what) {
         if (n > 0) {
-            parts.add(Digits.grouped(n) + " " + what);
+            parts.add(Digits.grouped(n) + " " + what + (n == 1 ? "" : "s"));
         }
     }
 

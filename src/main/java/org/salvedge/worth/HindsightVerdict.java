@@ -158,11 +158,12 @@ public record HindsightVerdict(
             for (Margin m : byLimit) {
                 words.add(String.format(
                         Locale.ROOT,
-                        "Won with a %s (%d lots, %.2f on average): brought %+.0f %% against the estimate.",
+                        "Won with a %s (%d %s, %.2f on average): brought %s against the estimate.",
                         m.words,
                         m.lots,
+                        m.lots == 1 ? "lot" : "lots",
                         m.ratio,
-                        m.bias * 100));
+                        percent(m.bias)));
             }
             words.add("Only lots that were won are seen, and one wins where one over-rates.");
         }
@@ -184,9 +185,14 @@ public record HindsightVerdict(
         return held + ", as many as should within chance.";
     }
 
+    /** With its sign; nothing is plain 0. */
+    private static String percent(double share) {
+        long whole = Math.round(share * 100);
+        return (whole == 0 ? "0" : String.format(Locale.ROOT, "%+d", whole)) + " %";
+    }
+
     private String level() {
-        String came =
-                String.format(Locale.ROOT, "All together the lots brought %+.0f %% against the estimate", bias * 100);
+        String came = "All together the lots brought " + percent(bias) + " against the estimate";
         double se = Math.sqrt(1.0 / 12 / lots);
         if (meanPit < 0.5 - 2 * se) {
             return came + ": estimates were TOO HIGH (mean place in the range "
