@@ -147,7 +147,8 @@ final class MonthFront {
     }
 
     private void compare(String name, Kind kind, Function<MonthFigures, @Nullable Object> figure) {
-        Row row = words(name);
+        Row row = sheet.createRow(next++);
+        book.writer().put(row, 0, Kind.TEXT, new Linked(name, FrontLinks.sheet(name), 0, 0));
         Object now = figure.apply(review.now());
         Object before = figure.apply(review.before());
         put(row, 1, kind, now);

@@ -164,7 +164,11 @@ public final class MonthPage {
     }
 
     private void row(String name, Function<MonthFigures, String> figure) {
-        out.append("<tr><td>").append(name).append("</td>");
+        out.append("<tr><td><a href=\"#")
+                .append(HtmlTable.id(FrontLinks.sheet(name)))
+                .append("\">")
+                .append(name)
+                .append("</a></td>");
         for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
             boolean empty = m.counted().decided() == 0 && m.counted().gone() == 0 && m.received() == 0;
             out.append("<td class=\"n\">").append(empty ? "" : figure.apply(m)).append("</td>");

@@ -156,7 +156,7 @@ class WholeJobTest {
         assertThat(other.run("import", folder.resolve("first").toString()))
                 .as(other.err())
                 .isZero();
-        assertThat(other.out()).isEqualTo("Imported 1 lots, 3 sets, 1 attempts, 1 exits, 1 offers\n");
+        assertThat(other.out()).isEqualTo("Imported 1 lot, 3 sets, 1 attempt, 1 exit, 1 offer\n");
         assertThat(other.err()).isEmpty();
         assertThat(other.run("export", folder.resolve("second").toString())).isZero();
         try (Stream<Path> files = Files.list(folder.resolve("first"))) {
