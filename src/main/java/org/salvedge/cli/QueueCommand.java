@@ -29,8 +29,8 @@ import picocli.CommandLine.Option;
             "gain: what the turn is expected to bring over stripping the set at once, less parts and labour. min: bench minutes",
             "expected, diagnosis included. stop at: minutes from taking it in hand after which to give up while the fault is not",
             "known, and between which eight in ten of the answers lie that the record leaves possible; JSON has both by fault",
-            "found (0 = strip). Sets that wait for a part are skipped. Where there is more work than time (bench time as up to",
-            "the last turn on record; --hours where there are few), a minute counts at what the work left undone would bring.",
+            "found (0 = strip). Sets that wait for a part are skipped. Where there is more work than time (--hours a working day,",
+            "else as up to the last turn on record), a minute counts at what the work left undone would bring.",
             "Example: salvedge queue --hours 6"
         })
 final class QueueCommand extends Command {

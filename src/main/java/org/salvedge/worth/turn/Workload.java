@@ -24,12 +24,11 @@ public final class Workload {
      * short to say.
      *
      * @param open sets on the bench
-     * @param hours of bench time a working day where the record has few turns; 0 = not known. Else as in the {@value #MINUTES_BACK}
-     *     days up to the last turn: how long today is says little of the days ahead.
+     * @param hours of bench time a working day; 0 = as in the {@value #MINUTES_BACK} days up to the last turn on record. A bench that
+     *     stood idle for want of work that pays is then read as a short one: where the hours are known they count.
      */
     public static double shadowPrice(BenchModel model, History h, List<OpenBench> open, int today, double hours) {
-        double worked = worked(h, today);
-        double available = AHEAD * (worked > 0 ? worked : hours * MINUTES_AN_HOUR * WORKING_DAYS);
+        double available = AHEAD * (hours > 0 ? hours * MINUTES_AN_HOUR * WORKING_DAYS : worked(h, today));
         if (available <= 0) {
             return 0;
         }
