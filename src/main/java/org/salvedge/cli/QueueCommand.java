@@ -209,7 +209,7 @@ final class QueueCommand extends Command {
                     session,
                     Wording.count(units.size(), "set") + " not worth a turn, better: " + route.code() + ": "
                             + String.join(", ", units.subList(0, Math.min(WAITING_SHOWN, units.size())))
-                            + (units.size() > WAITING_SHOWN ? ", ..." : "") + "."));
+                            + (units.size() > WAITING_SHOWN ? ", ..." : ".")));
         }
         if (plan.shadow() > 0) {
             session.say(String.format(
@@ -264,6 +264,6 @@ final class QueueCommand extends Command {
         Wording.say(
                 session,
                 Wording.count(waiting.size(), "set") + " waiting for a part, skipped: " + String.join(", ", some)
-                        + (waiting.size() > some.size() ? ", ..." : "") + ".");
+                        + (waiting.size() > some.size() ? ", ..." : "."));
     }
 }
