@@ -17,23 +17,6 @@ class DonorsTest {
         return new Patient(unit, family, PartKind.MAIN_BOARD, List.of(numbers), saves);
     }
 
-    /** The most that any pairing brings, by trying them all. */
-    private static double best(List<Patient> patients, List<Supply> supplies, int from, boolean[] used) {
-        if (from == patients.size()) {
-            return 0;
-        }
-        double most = best(patients, supplies, from + 1, used);
-        for (int j = 0; j < supplies.size(); j++) {
-            Pair pair = used[j] ? null : Donors.pair(patients.get(from), supplies.get(j));
-            if (pair != null) {
-                used[j] = true;
-                most = Math.max(most, pair.gain() + best(patients, supplies, from + 1, used));
-                used[j] = false;
-            }
-        }
-        return most;
-    }
-
     @Test
     void thePairingBringsAsMuchAsTheBestOfAllPairings() {
         SplittableRandom r = new SplittableRandom(7);
@@ -56,7 +39,8 @@ class DonorsTest {
             }
             List<Pair> pairs = Donors.pairs(patients, supplies);
             double sum = pairs.stream().mapToDouble(Pair::gain).sum();
-            assertThat(sum).isCloseTo(best(patients, supplies, 0, new boolean[supplies.size()]), within(1e-9));
+            assertThat(sum)
+                    .isCloseTo(AllPairings.best(patients, supplies, 0, new boolean[supplies.size()]), within(1e-9));
             assertThat(pairs.stream().map(Pair::patient).distinct().count()).isEqualTo(pairs.size());
             assertThat(pairs.stream().map(p -> p.supply().source()).distinct().count())
                     .isEqualTo(pairs.size());

@@ -117,23 +117,6 @@ class HarvestTest {
         assertThat(donors.rows()).anyMatch(DonorGain.Row::byNumber).anyMatch(r -> !r.byNumber());
     }
 
-    /** The most that any pairing brings, by trying them all. */
-    private static double best(List<Patient> patients, List<Supply> supplies, int from, boolean[] used) {
-        if (from == patients.size()) {
-            return 0;
-        }
-        double most = best(patients, supplies, from + 1, used);
-        for (int j = 0; j < supplies.size(); j++) {
-            Pair pair = used[j] ? null : Donors.pair(patients.get(from), supplies.get(j));
-            if (pair != null) {
-                used[j] = true;
-                most = Math.max(most, pair.gain() + best(patients, supplies, from + 1, used));
-                used[j] = false;
-            }
-        }
-        return most;
-    }
-
     @Test
     void theCountedPairingIsTheBestOfAllPairings() {
         Parts p = parts(shop(7, 0.8, true));
@@ -176,7 +159,8 @@ class HarvestTest {
                     .mapToDouble(Pair::gain)
                     .sum();
             assertThat(gain).isCloseTo(matched, within(1e-9));
-            assertThat(gain).isCloseTo(best(patients, supplies, 0, new boolean[supplies.size()]), within(1e-9));
+            assertThat(gain)
+                    .isCloseTo(AllPairings.best(patients, supplies, 0, new boolean[supplies.size()]), within(1e-9));
         }
     }
 
