@@ -160,7 +160,7 @@ final class DemoCommand extends Command {
 
     private static void tell(Session session, Path place) {
         session.say("An invented shop stands in " + place
-                + ": 62 lots, about 4 100 sets, two years. What to look at next:");
+                + ": 62 lots, about 4 400 sets, two years. What to look at next:");
         session.say("  cd " + Wording.typed(place.toString()));
         String called = session.surroundings().environment().get("SALVEDGE_CALLED");
         if (called != null && !called.isBlank()) {

@@ -20,6 +20,7 @@ import org.salvedge.shop.UnitId;
 
 /** Buys the invented shop's lots: bids won and lost, what was listed, and what each set really is. */
 final class DemoLots {
+    private static final int DAYS_BETWEEN_LOTS = 13;
     private static final double PREMIUM = .12;
     private static final double RETAIL = 2.3;
     private static final List<Claim> VAGUE = List.of(Claim.UNTESTED, Claim.CUSTOMER_RETURN, Claim.DEAD, Claim.OTHER);
@@ -84,6 +85,11 @@ final class DemoLots {
         facts.addAll(rows);
         bid(day, supplier, size, price, price * dice.uniform(1.0, 1.25), true, lot);
         return sets;
+    }
+
+    /** When the next lot is bought after one of this day. */
+    LocalDate next(LocalDate day) {
+        return day.plusDays(DAYS_BETWEEN_LOTS + dice.whole(-4, 4));
     }
 
     private void lost(LocalDate day) {

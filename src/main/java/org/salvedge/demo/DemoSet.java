@@ -18,6 +18,9 @@ final class DemoSet {
     final double fate;
 
     int tries;
+    /** Whether its ways are tried in the other order. */
+    boolean cableFirst;
+
     boolean masked;
 
     @Nullable
