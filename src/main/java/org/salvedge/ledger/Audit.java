@@ -31,7 +31,7 @@ final class Audit {
 
     List<Finding> run() {
         step("the file", 0, this::file);
-        step("checksums", 0.2, c -> new AuditRows(c, settings, findings).run());
+        step("checksums", 0.2, c -> new AuditRows(c, settings, findings, Tables.ALL).run());
         step("references", 0.7, this::references);
         step("landed costs", 0.8, c -> new AuditShares(c, settings, findings).run());
         step("acts", 0.82, c -> {

@@ -6,6 +6,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.BitSet;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Settings;
@@ -18,6 +19,7 @@ final class AuditRows {
 
     private final Connection connection;
     private final Findings findings;
+    private final List<Table<?>> tables;
     private final Store store;
     private final Codec codec;
     private final FactCheck check;
@@ -26,9 +28,10 @@ final class AuditRows {
     private final BitSet corrections = new BitSet();
     private long last;
 
-    AuditRows(Connection connection, Settings settings, Findings findings) throws SQLException {
+    AuditRows(Connection connection, Settings settings, Findings findings, List<Table<?>> tables) throws SQLException {
         this.connection = connection;
         this.findings = findings;
+        this.tables = tables;
         store = new Store(connection, settings.currency(), settings.codes());
         codec = new Codec(
                 new BulkDictionary(connection, "word"),
@@ -45,7 +48,7 @@ final class AuditRows {
             dictionary(dictionary);
         }
         batches();
-        for (Table<?> table : Tables.ALL) {
+        for (Table<?> table : tables) {
             rows(table);
         }
         supersedes();

@@ -14,9 +14,16 @@ import org.salvedge.shop.Text;
  * @param name as in the package, and in the ledger's table
  * @param need whether the package must have it
  * @param title what it means, for the package's schema
+ * @param before of a column that a later script added: what that script gave the rows that were there; null if the first had it
  */
 record Column<F extends Fact, V>(
-        int index, String name, Type<V> type, Need need, String title, Function<F, @Nullable V> get) {
+        int index,
+        String name,
+        Type<V> type,
+        Need need,
+        String title,
+        Function<F, @Nullable V> get,
+        Cells.@Nullable Cell before) {
     enum Need {
         KEY,
         REQUIRED,

@@ -78,7 +78,7 @@ final class Schema {
         Database.execute(connection, "PRAGMA user_version = " + SCRIPTS.size());
     }
 
-    private static void run(Connection connection, List<String> scripts) throws SQLException {
+    static void run(Connection connection, List<String> scripts) throws SQLException {
         for (String script : scripts) {
             for (String statement : statements(script)) {
                 Database.execute(connection, statement);

@@ -42,9 +42,21 @@ abstract class Table<F extends Fact> {
     }
 
     private <V> Column<F, V> add(String column, Type<V> type, Need need, String title, Function<F, @Nullable V> get) {
-        Column<F, V> added = new Column<>(columns.size(), column, type, need, title, get);
+        Column<F, V> added = new Column<>(columns.size(), column, type, need, title, get, null);
         columns.add(added);
         return added;
+    }
+
+    /**
+     * Marks a column that a script after the first added to the table; without the mark audit finds every older row damaged.
+     *
+     * @param before the script's DEFAULT, {@link Cells.Cell#EMPTY} where it has none
+     */
+    final <V> Column<F, V> later(Column<F, V> column, Cells.Cell before) {
+        Column<F, V> marked = new Column<>(
+                column.index(), column.name(), column.type(), column.need(), column.title(), column.get(), before);
+        columns.set(column.index(), marked);
+        return marked;
     }
 
     /** The package's order of rows. */
@@ -112,7 +124,7 @@ abstract class Table<F extends Fact> {
     }
 
     final Cells newCells(int rows) {
-        return new Cells(rows, columns.size());
+        return new Cells(rows, columns);
     }
 
     final void encode(F fact, Cells cells, int row, Codec codec) throws SQLException {
