@@ -7,18 +7,18 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.FormulaGuard;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
 
 /**
  * Tables as CSV of RFC 4180: one header row, comma, CRLF, quotes only where needed, decimal point, empty where undefined.
  *
- * <p>People open these files in spreadsheet programs, which take text that begins with {@code = + - @} for a formula, so such
- * text gets an apostrophe before it; characters that a terminal might obey are shown as U+FFFD. A program that needs the text
- * exactly as it is takes JSON; the history package, which has its own writer, marks such text too and takes the mark off at import.
+ * <p>People open these files in spreadsheet programs, so text that those would take for a formula is marked ({@link FormulaGuard});
+ * characters that a terminal might obey are shown as U+FFFD. A program that needs the text exactly as it is takes JSON; the history
+ * package, which has its own writer, marks such text in the same way and takes the mark off at import.
  */
 public final class CsvWriter {
-    private static final String FORMULA_STARTS = "=+-@\uff1d\uff0b\uff0d\uff20";
     private static final CSVFormat RFC_4180 = CSVFormat.RFC4180.builder().get();
 
     private CsvWriter() {}
@@ -72,17 +72,10 @@ public final class CsvWriter {
         if (value instanceof Quantity || value instanceof Number || value instanceof Boolean) {
             return value instanceof BigDecimal decimal ? decimal.toPlainString() : value.toString();
         }
-        return kind.isText() ? harmless(CellText.text(value)) : value.toString();
+        return kind.isText() ? FormulaGuard.shown(Visible.text(CellText.text(value))) : value.toString();
     }
 
     private static String number(double value) {
         return Double.isFinite(value) ? Double.toString(value) : "";
-    }
-
-    /** Text that no spreadsheet program takes for a formula. */
-    static String harmless(String text) {
-        String visible = Visible.text(text);
-        String start = visible.stripLeading();
-        return !start.isEmpty() && FORMULA_STARTS.indexOf(start.charAt(0)) >= 0 ? "'" + visible : visible;
     }
 }

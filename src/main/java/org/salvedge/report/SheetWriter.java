@@ -13,6 +13,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.FormulaGuard;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
 import org.salvedge.shop.Refused;
@@ -173,7 +174,7 @@ final class SheetWriter {
     void text(Cell cell, String text) {
         String visible = Visible.text(text);
         cell.setCellValue(visible.length() > LONGEST_TEXT ? visible.substring(0, LONGEST_TEXT) : visible);
-        boolean formula = !CsvWriter.harmless(visible).equals(visible);
+        boolean formula = FormulaGuard.isFormula(visible);
         boolean wide = visible.length() > WIDEST;
         cell.setCellStyle(formula ? styles.quoted(wide) : wide ? styles.wrapped() : styles.of(Kind.TEXT));
     }

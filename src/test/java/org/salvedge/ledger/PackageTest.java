@@ -75,7 +75,19 @@ class PackageTest {
     void textThatASpreadsheetWouldTakeForAFormulaIsWrittenAsTextAndComesBackAsItWas() throws IOException {
         ledger.importPackage(new Packages().write(folder.resolve("in")), Progress.NONE);
         TvSet set = ledger.all(TvSet.class).get(0);
-        List<String> texts = List.of("=1+1", "'=1+1", "''@x", " =1", "-", "+49 1", "'quoted'", "plain", "'");
+        List<String> texts = List.of(
+                "=1+1",
+                "'=1+1",
+                "''@x",
+                " =1",
+                "-",
+                "+49 1",
+                "'quoted'",
+                "plain",
+                "'",
+                "a;=HYPERLINK(\"x\")",
+                "a;'=1",
+                "a\n@b");
         for (int i = 0; i < texts.size(); i++) {
             UnitId label = new UnitId("L1-9" + i);
             ledger.record(List.of(set.labelled(label).toBuilder()
@@ -86,12 +98,14 @@ class PackageTest {
         }
         ledger.exportPackage(folder.resolve("out"), Progress.NONE);
         assertThat(Files.readString(folder.resolve("out/units.csv")))
-                .contains(",'=1+1")
+                .contains(",'=1+1", "a;'=HYPERLINK(", "a;''=1", "a\n'@b")
                 .doesNotContainPattern("(?m),\\s*[=@]");
         try (Ledger second = Ledger.create(folder.resolve("second.db"), SETTINGS, CLOCK)) {
             second.importPackage(folder.resolve("out"), Progress.NONE);
             assertThat(second.all(TvSet.class)).isEqualTo(ledger.all(TvSet.class));
+            second.exportPackage(folder.resolve("again"), Progress.NONE);
         }
+        assertThat(folder.resolve("again/units.csv")).hasSameBinaryContentAs(folder.resolve("out/units.csv"));
     }
 
     @Test

@@ -74,6 +74,17 @@ class DataWritersTest {
     }
 
     @Test
+    void textInCsvIsNoFormulaAtASemicolonEither() {
+        StringBuilder out = new StringBuilder();
+        CsvWriter.write(
+                Table.of(Column.of("t", "t", Kind.TEXT))
+                        .row("a;=HYPERLINK(\"x\")")
+                        .build(),
+                out);
+        assertThat(out.toString()).isEqualTo("t\r\n\"a;'=HYPERLINK(\"\"x\"\")\"\r\n");
+    }
+
+    @Test
     void jsonKeepsPrecisionTextAndTheDigitsOfMoney() throws IOException {
         StringWriter out = new StringWriter();
         JsonWriter.write(table(), out);
