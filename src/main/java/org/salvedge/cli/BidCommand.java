@@ -83,7 +83,8 @@ final class BidCommand extends Recording {
                     day,
                     settings.draws(),
                     settings.seed());
-            said = KeptFit.model(day.minusDays(1), ledger, session, settings)
+            said = KeptFit.of(day.minusDays(1), ledger, session, settings)
+                    .model()
                     .predict(question)
                     .recovery();
         }

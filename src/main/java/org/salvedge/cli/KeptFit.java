@@ -1,6 +1,7 @@
 package org.salvedge.cli;
 
 import java.io.IOException;
+import java.io.Serializable;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.time.LocalDate;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.WholeFile;
@@ -21,6 +23,7 @@ import org.salvedge.shop.History;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.ModelFile;
 import org.salvedge.worth.ShopModel;
+import org.salvedge.worth.turn.StopModel;
 
 /**
  * The fit of a large shop, kept beside its ledger: reading it back costs a fraction of reading the record and fitting anew. It counts
@@ -31,26 +34,47 @@ final class KeptFit {
     /** Below this a fit takes less time than keeping it is worth. */
     private static final int WORTH_KEEPING = 20_000;
 
+    /** In the file. */
+    record Fit(ShopModel model, StopModel stops) implements Serializable {}
+
     private KeptFit() {}
 
-    static ShopModel model(LocalDate day, Ledger ledger, Session session, Settings settings) {
+    /**
+     * A fit, kept or fresh.
+     *
+     * @param stops fitted when asked for, where they were not kept
+     */
+    record Answers(ShopModel model, Supplier<StopModel> stops) {
+        Answers(Fit fit) {
+            this(fit.model, fit::stops);
+        }
+    }
+
+    static Answers of(LocalDate day, Ledger ledger, Session session, Settings settings) {
+        return of(day, ledger, session, settings, WORTH_KEEPING);
+    }
+
+    /** @param least number of sets from which on a fit is kept */
+    static Answers of(LocalDate day, Ledger ledger, Session session, Settings settings, int least) {
         Path file = session.shop().folder().resolve(NAME);
         String key = Files.isRegularFile(file) ? key(day, ledger, session, settings) : "";
-        Optional<ShopModel> kept = key.isEmpty() ? Optional.empty() : ModelFile.read(file, key);
+        Optional<Fit> kept = key.isEmpty() ? Optional.empty() : ModelFile.read(file, key, Fit.class);
         if (kept.isPresent()) {
-            return kept.get();
+            return new Answers(kept.get());
         }
         History history = ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
         ShopModel model = ShopModel.fit(history, ledger.parts(AsOf.endOf(day)), day, settings);
-        if (history.sets() >= WORTH_KEEPING) {
-            try {
-                String fresh = key(day, ledger, session, settings);
-                WholeFile.write(file, out -> ModelFile.write(model, fresh, out));
-            } catch (IOException e) {
-                // A shop that cannot be written is read all the same; the fit is made anew each time.
-            }
+        if (history.sets() < least) {
+            return new Answers(model, () -> StopModel.fit(history, day, settings.labourRate()));
         }
-        return model;
+        Fit fit = new Fit(model, StopModel.fit(history, day, settings.labourRate()));
+        try {
+            String fresh = key(day, ledger, session, settings);
+            WholeFile.write(file, out -> ModelFile.write(fit, fresh, out));
+        } catch (IOException e) {
+            // A shop that cannot be written is read all the same; the fit is made anew each time.
+        }
+        return new Answers(fit);
     }
 
     /** All that a fit depends on. */

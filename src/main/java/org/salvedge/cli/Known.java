@@ -3,22 +3,26 @@ package org.salvedge.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.ShopModel;
+import org.salvedge.worth.turn.StopModel;
 
 /**
  * What the shop knew at a day's end.
  *
  * @param model of lots to come
+ * @param stops for the table of stop minutes
  * @param bids that were on record
  */
-record Known(ShopModel model, List<Bid> bids) {
+record Known(ShopModel model, Supplier<StopModel> stops, List<Bid> bids) {
     static Known upTo(LocalDate day, Session session, Settings settings) {
         try (Ledger ledger = session.shop().read()) {
-            return new Known(KeptFit.model(day, ledger, session, settings), bids(day, ledger, settings));
+            KeptFit.Answers fit = KeptFit.of(day, ledger, session, settings);
+            return new Known(fit.model(), fit.stops(), bids(day, ledger, settings));
         }
     }
 

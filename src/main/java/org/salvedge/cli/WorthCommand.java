@@ -221,7 +221,7 @@ final class WorthCommand extends Command {
 
     private void tell(Session session, Settings settings, Known known, Manifest manifest, Appraisal answer) {
         PastBids bids = PastBids.of(known.bids(), answer.question().supplier());
-        StopTable stops = StopTable.of(known.model(), answer.worth(), settings.labourRate());
+        StopTable stops = StopTable.of(known.stops().get(), answer.worth());
         Looking look = inspect == null ? null : Looking.at(known.model(), answer.question(), inspect);
         if (xlsx != null) {
             Path sheet = Reports.target(session, "--xlsx", xlsx, ".xlsx");

@@ -51,6 +51,25 @@ public final class History extends HistoryDictionaries implements java.io.Serial
         comebackStart = ofComebacks.start();
     }
 
+    private History(History from) {
+        super(from.names);
+        currency = from.currency;
+        labels = List.of();
+        lots = from.lots;
+        sets = new SetColumns();
+        attempts = new AttemptColumns();
+        attemptStart = new int[1];
+        exits = new ExitColumns();
+        exitStart = new int[1];
+        comebacks = new ComebackColumns();
+        comebackStart = new int[1];
+    }
+
+    /** The lots and the dictionaries alone, shared with this history. */
+    public History withoutSets() {
+        return new History(this);
+    }
+
     public static HistoryBuilder builder(Currency book) {
         return new HistoryBuilder(book);
     }

@@ -5,7 +5,7 @@ package org.salvedge.stats;
  *
  * <p>Source: N. L. Johnson, S. Kotz and N. Balakrishnan, "Continuous Univariate Distributions", vol. 1, 2nd ed. (1994), chapter 14.
  */
-public record LogNormal(double mu, double sigma) {
+public record LogNormal(double mu, double sigma) implements java.io.Serializable {
     public LogNormal {
         if (!(sigma >= 0) || Double.isNaN(mu)) {
             throw new IllegalArgumentException("log-normal with mu = " + mu + ", sigma = " + sigma);

@@ -5,7 +5,7 @@ import it.unimi.dsi.fastutil.ints.IntArrayList;
 import it.unimi.dsi.fastutil.ints.IntArrays;
 
 /** Rows of a {@link MixedModel}: response, weight, group, and the few coefficients that each row has. Sorted by group. */
-public final class MixedData implements java.io.Serializable {
+public final class MixedData {
     private final int groups;
     private final int[] group;
     private final double[] response;

@@ -23,15 +23,11 @@ public final class MixedModel implements java.io.Serializable {
     private static final double LONGEST_STEP = 2.5;
     private static final double EXACT_GROUP_WORK = 3e8;
 
-    private final MixedData data;
-    private final MixedPrior prior;
     private final boolean logistic;
     /** Degrees of freedom of the noise; infinite = normal. */
     private final double tails;
     /** What a measurement tells of the mean, over what it would with normal noise of the same scale. */
     private final double telling;
-    /** Weight of each row by how far off it lies. */
-    private final double[] heft;
 
     private final int p;
     private final double[] beta;
@@ -45,13 +41,30 @@ public final class MixedModel implements java.io.Serializable {
     private double noise;
     private Cholesky factor;
 
+    /** What is needed only until the fit stands. */
+    private static final class Work {
+        final MixedData data;
+        final MixedPrior prior;
+        /** Weight of each row by how far off it lies. */
+        final double[] heft;
+        /** Of the last step, by group: the coefficients that its rows have, their weights with it, its own weight. */
+        int[][] at = new int[0][];
+
+        double[][] by = new double[0][];
+        double[] own = new double[0];
+
+        Work(MixedData data, MixedPrior prior, double[] heft) {
+            this.data = data;
+            this.prior = prior;
+            this.heft = heft;
+        }
+    }
+
     private MixedModel(MixedData data, MixedPrior prior, boolean logistic, double tails) {
         this.tails = tails;
         telling = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + 3);
-        heft = new double[logistic ? 0 : data.rows()];
+        double[] heft = new double[logistic ? 0 : data.rows()];
         Arrays.fill(heft, telling);
-        this.data = data;
-        this.prior = prior;
         this.logistic = logistic;
         p = prior.size();
         beta = prior.means();
@@ -62,7 +75,7 @@ public final class MixedModel implements java.io.Serializable {
         groupVariance = prior.groupVariance();
         noise = prior.noise();
         factor = Cholesky.inPlace(new double[0][]);
-        fit();
+        fit(new Work(data, prior, heft));
     }
 
     /** Successes out of trials; both may be fractions. */
@@ -84,24 +97,27 @@ public final class MixedModel implements java.io.Serializable {
         return new MixedModel(data, prior, false, tails);
     }
 
-    private void fit() {
+    private void fit(Work work) {
         for (int outer = 0; outer < OUTER; outer++) {
             int steps = logistic ? INNER : 1;
             for (int i = 0; i < steps; i++) {
-                if (step() < CLOSE) {
+                if (step(work) < CLOSE) {
                     break;
                 }
             }
-            if (respread() < SETTLED) {
+            if (respread(work) < SETTLED) {
                 break;
             }
         }
-        step();
+        step(work);
         inverse = factor.inverseDiagonal();
     }
 
     /** One Newton step; returns the longest move. */
-    private double step() {
+    private double step(Work last) {
+        MixedData data = last.data;
+        MixedPrior prior = last.prior;
+        double[] heft = last.heft;
         double[][] a = new double[p][];
         double[] score = new double[p];
         for (int j = 0; j < p; j++) {
@@ -125,7 +141,7 @@ public final class MixedModel implements java.io.Serializable {
             double weight = 0;
             double pull = 0;
             for (; row < data.rows() && data.group(row) == g; row++) {
-                double eta = linear(row);
+                double eta = linear(data, row);
                 double w;
                 double r;
                 if (logistic) {
@@ -204,18 +220,16 @@ public final class MixedModel implements java.io.Serializable {
             effect[g] += scale * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, move));
             longest = Math.max(longest, Math.abs(move));
         }
-        lastAt = crossAt;
-        lastBy = crossBy;
-        lastH = h;
+        last.at = crossAt;
+        last.by = crossBy;
+        last.own = h;
         return longest;
     }
 
-    private int[][] lastAt = new int[0][];
-    private double[][] lastBy = new double[0][];
-    private double[] lastH = new double[0];
-
     /** Updates the spreads; returns the largest relative change of one. */
-    private double respread() {
+    private double respread(Work last) {
+        MixedData data = last.data;
+        MixedPrior prior = last.prior;
         inverse = factor.inverseDiagonal();
         int classes = prior.classes();
         double[] squares = new double[classes];
@@ -243,15 +257,15 @@ public final class MixedModel implements java.io.Serializable {
         boolean exact = (double) data.groups() * p * p < EXACT_GROUP_WORK;
         double[] work = new double[p];
         for (int g = 0; g < data.groups(); g++) {
-            if (lastAt[g] == null) {
+            if (last.at[g] == null) {
                 continue;
             }
             present++;
-            double v = 1 / lastH[g];
+            double v = 1 / last.own[g];
             if (exact) {
                 Arrays.fill(work, 0);
-                for (int k = 0; k < lastAt[g].length; k++) {
-                    work[lastAt[g][k]] = lastBy[g][k] / lastH[g];
+                for (int k = 0; k < last.at[g].length; k++) {
+                    work[last.at[g][k]] = last.by[g][k] / last.own[g];
                 }
                 factor.forward(work);
                 for (double x : work) {
@@ -271,9 +285,9 @@ public final class MixedModel implements java.io.Serializable {
             double residual = data.within();
             double n = 0;
             for (int row = 0; row < data.rows(); row++) {
-                double d = data.response(row) - linear(row);
-                heft[row] = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + d * d / noise);
-                residual += heft[row] * data.trials(row) * d * d;
+                double d = data.response(row) - linear(data, row);
+                last.heft[row] = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + d * d / noise);
+                residual += last.heft[row] * data.trials(row) * d * d;
                 n += data.trials(row);
             }
             double next = prior.noisePosterior(residual, Math.max(0, n - used - groupFreedom));
@@ -283,7 +297,7 @@ public final class MixedModel implements java.io.Serializable {
         return change;
     }
 
-    private double linear(int row) {
+    private double linear(MixedData data, int row) {
         double eta = data.offset(row);
         for (int k = data.start(row); k < data.start(row + 1); k++) {
             eta += data.value(k) * beta[data.column(k)];
@@ -342,15 +356,16 @@ public final class MixedModel implements java.io.Serializable {
      * "Smearing estimate: a nonparametric retransformation method", Journal of the American Statistical Association 78 (1983)
      * 605-610.
      *
+     * @param data that this was fitted to
      * @param usual variance that is expected of the logarithms beforehand
      * @param worth number of measurements that this is worth
      */
-    public double[] smear(double usual, double worth) {
+    public double[] smear(MixedData data, double usual, double worth) {
         double n = worth;
         double sum = worth * Math.exp(0.5 * usual);
         double squares = worth * Math.exp(2 * usual);
         for (int row = 0; row < data.rows(); row++) {
-            double over = Math.exp(data.response(row) - linear(row));
+            double over = Math.exp(data.response(row) - linear(data, row));
             n += data.trials(row);
             sum += data.trials(row) * over;
             squares += data.trials(row) * over * over;

@@ -8,7 +8,7 @@ import it.unimi.dsi.fastutil.ints.IntArrayList;
  * about their means with one variance, which is known, or unknown with a scaled inverse chi-square prior: worth so many
  * coefficients (its freedom) whose mean square is its scale.
  */
-public final class MixedPrior implements java.io.Serializable {
+public final class MixedPrior {
     private final IntArrayList classOf = new IntArrayList();
     private final DoubleArrayList means = new DoubleArrayList();
     private final DoubleArrayList scale = new DoubleArrayList();

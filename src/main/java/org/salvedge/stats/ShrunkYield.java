@@ -19,7 +19,7 @@ package org.salvedge.stats;
  * that nothing varies. The correlations count as known once estimated: on invented shops 95 % intervals held the truth of 92 to
  * 95 % of cells.
  */
-public final class ShrunkYield {
+public final class ShrunkYield implements java.io.Serializable {
     private static final double GUESS = 0.05;
     private static final double GUESS_SAMPLES = 1;
     private static final double LEAST = 1e-6;

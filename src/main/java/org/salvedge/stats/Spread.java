@@ -78,7 +78,7 @@ final class Spread {
     }
 
     /** Weighted means and effective numbers of trials of the groups; mean 0 where there are none. */
-    static final class Means {
+    static final class Means implements java.io.Serializable {
         final double[] mean;
         final double[] effective;
 

@@ -9,7 +9,7 @@ import java.util.List;
 final class Asking implements java.io.Serializable {
     private static final double WORTH = 20;
 
-    private final Parts p;
+    private final PriceModel sales;
     /** Log of the stated value for one of log price. */
     private final double power;
     /** Variance of a stated value within a lot, about that, by set and by family. */
@@ -18,9 +18,8 @@ final class Asking implements java.io.Serializable {
     private final double familyVariance;
     private final boolean known;
 
-    Asking(Parts p) {
-        this.p = p;
-        Records r = p.records;
+    Asking(Records r, PriceModel sales) {
+        this.sales = sales;
         int lots = r.history.lots();
         double[] n = new double[lots];
         double[] meanX = new double[lots];
@@ -29,7 +28,7 @@ final class Asking implements java.io.Serializable {
             if (r.history.setAsking(s) > 0) {
                 int l = r.lot(s);
                 n[l]++;
-                meanX[l] += (price(s) - meanX[l]) / n[l];
+                meanX[l] += (price(r, s) - meanX[l]) / n[l];
                 meanY[l] += (Math.log((double) r.history.setAsking(s)) - meanY[l]) / n[l];
             }
         }
@@ -39,7 +38,7 @@ final class Asking implements java.io.Serializable {
         for (int s = 0; s < r.fault.length; s++) {
             int l = r.lot(s);
             if (r.history.setAsking(s) > 0 && n[l] > 1) {
-                double x = price(s) - meanX[l];
+                double x = price(r, s) - meanX[l];
                 xy += x * (Math.log((double) r.history.setAsking(s)) - meanY[l]);
                 xx += x * x;
                 all++;
@@ -54,7 +53,7 @@ final class Asking implements java.io.Serializable {
         for (int s = 0; s < r.fault.length; s++) {
             int l = r.lot(s);
             if (r.history.setAsking(s) > 0 && n[l] > 1) {
-                double e = Math.log((double) r.history.setAsking(s)) - meanY[l] - power * (price(s) - meanX[l]);
+                double e = Math.log((double) r.history.setAsking(s)) - meanY[l] - power * (price(r, s) - meanX[l]);
                 count[r.family(s)]++;
                 sum[r.family(s)] += e;
                 squares += e * e;
@@ -77,8 +76,8 @@ final class Asking implements java.io.Serializable {
         familyVariance = Math.max(0.001, (between + 3 * 0.02) / (used + 3));
     }
 
-    private double price(int set) {
-        return p.sales.expected(p.records, set, p.records.asOf);
+    private double price(Records r, int set) {
+        return sales.expected(r, set, r.asOf);
     }
 
     /** By stranger: the mean of its log price beyond what maker and size let expect, and the share of its variance left open. */
@@ -89,7 +88,7 @@ final class Asking implements java.io.Serializable {
         if (!known || strangers == 0) {
             return new double[][] {mean, open};
         }
-        double prior = p.sales.familyVariance() + p.sales.makerVariance() / 2;
+        double prior = sales.familyVariance() + sales.makerVariance() / 2;
         double pins = 0;
         double scale = 0;
         double[] n = new double[strangers];
@@ -100,7 +99,7 @@ final class Asking implements java.io.Serializable {
             if (c.asking() == null || c.asking().signum() <= 0) {
                 continue;
             }
-            double e = Math.log(c.asking().doubleValue()) - power * p.sales.expected(kind);
+            double e = Math.log(c.asking().doubleValue()) - power * sales.expected(kind);
             if (kind.stranger() < 0) {
                 double w = 1 / (setVariance + familyVariance / 3);
                 pins += w;

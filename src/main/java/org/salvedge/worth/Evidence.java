@@ -3,21 +3,23 @@ package org.salvedge.worth;
 import org.salvedge.shop.ExitKind;
 
 /** How many sets of a kind have a known fate, what ended those that were not saved, and how often glass was broken. */
-final class Evidence {
+final class Evidence implements java.io.Serializable {
     private static final int ROUTES = 3;
     /** What becomes of sets not saved where nothing is known: sold as they are, stripped, recycled. */
     private static final double[] USUAL = {0.3, 2, 0.7};
 
-    private final Records r;
     private final int[][] fates;
     private final int[] ofClaim;
     private final int[] ofFamily;
     private final int[] ofFault;
     private final double[][] ways;
+    /** Sets with a known fault by claim and supplier, and those of them with broken glass. */
+    private final int[][] looked;
+
+    private final int[][] broken;
     private int all;
 
     Evidence(Records r) {
-        this.r = r;
         int claims = r.codes.claims.size();
         fates = new int[r.history.families().size()][claims];
         ofClaim = new int[claims];
@@ -27,7 +29,13 @@ final class Evidence {
         for (int c = 0; c < claims; c++) {
             ways[c] = USUAL.clone();
         }
+        looked = new int[claims][r.history.suppliers().size()];
+        broken = new int[claims][r.history.suppliers().size()];
         for (int s = 0; s < r.fault.length; s++) {
+            if (r.fault[s] >= 0) {
+                looked[r.claim[s]][r.supplier(s)]++;
+                broken[r.claim[s]][r.supplier(s)] += r.fault[s] == r.codes.broken ? 1 : 0;
+            }
             byte result = r.stays.result[s];
             if (result != Stays.SAVED && result != Stays.NOT_SAVED) {
                 continue;
@@ -88,10 +96,10 @@ final class Evidence {
     int[] broken(int claim, int supplier, boolean others) {
         int n = 0;
         int x = 0;
-        for (int s = 0; s < r.fault.length; s++) {
-            if (r.claim[s] == claim && r.fault[s] >= 0 && (r.supplier(s) == supplier) != others) {
-                n++;
-                x += r.fault[s] == r.codes.broken ? 1 : 0;
+        for (int i = 0; i < looked[claim].length; i++) {
+            if ((i == supplier) != others) {
+                n += looked[claim][i];
+                x += broken[claim][i];
             }
         }
         return new int[] {n, x};

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Names;
 import org.salvedge.shop.TvSet;
 
 /**
@@ -31,7 +32,7 @@ final class Families implements java.io.Serializable {
      */
     record Guess(int family, double sure, String why) {}
 
-    private final History history;
+    private final Names families;
     private final Map<String, String> table;
     private final Map<String, Integer> byModel = new HashMap<>();
     private final List<Known> known = new ArrayList<>();
@@ -39,7 +40,8 @@ final class Families implements java.io.Serializable {
     private final double[] tried = new double[LONGEST + 1];
 
     Families(Records r, Map<String, String> table) {
-        history = r.history;
+        History history = r.history;
+        families = history.families();
         this.table = table;
         int models = history.models().size();
         List<Map<Integer, Integer>> counts = new ArrayList<>();
@@ -99,7 +101,8 @@ final class Families implements java.io.Serializable {
                 most = e.getValue();
             }
         }
-        return new Known(plain(history.models().text(model)), history.setMaker(set), r.logInches[set], family, most);
+        return new Known(
+                plain(r.history.models().text(model)), r.history.setMaker(set), r.logInches[set], family, most);
     }
 
     private void learn(Known k, double weight) {
@@ -157,7 +160,7 @@ final class Families implements java.io.Serializable {
             }
         }
         if (longest >= 0) {
-            return new Guess(history.families().find(given), 1, "family given by the shop's table");
+            return new Guess(families.find(given), 1, "family given by the shop's table");
         }
         Integer same = byModel.get(model);
         if (same != null) {
@@ -176,7 +179,7 @@ final class Families implements java.io.Serializable {
      * -1, stands for one never seen.
      */
     Shares likely(int maker, double logInches) {
-        int[] count = new int[history.families().size()];
+        int[] count = new int[families.size()];
         int all = 0;
         for (Known k : known) {
             if ((maker < 0 || k.maker == maker)

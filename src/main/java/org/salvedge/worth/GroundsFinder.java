@@ -45,7 +45,7 @@ final class GroundsFinder {
         parts = model.parts();
         history = parts.records.history;
         lineup = new Lineup(parts, question.sets());
-        evidence = new Evidence(parts.records);
+        evidence = parts.evidence;
         supplier = question.supplier() == null ? -1 : history.suppliers().find(question.supplier());
     }
 
@@ -282,16 +282,7 @@ final class GroundsFinder {
     }
 
     private @Nullable LocalDate latest() {
-        int day = Integer.MIN_VALUE;
-        for (int l = 0; l < history.lots(); l++) {
-            day = Math.max(day, history.lotBought(l));
-        }
-        for (int a = 0; a < history.attempts(); a++) {
-            day = Math.max(day, history.attemptDay(a));
-        }
-        for (int e = 0; e < history.exits(); e++) {
-            day = Math.max(day, history.exitDay(e));
-        }
+        int day = parts.records.latest;
         return day == Integer.MIN_VALUE ? null : LocalDate.ofEpochDay(day);
     }
 

@@ -30,8 +30,7 @@ final class LotCheck {
 
     final List<Outcome> outcomes = new ArrayList<>();
 
-    LotCheck(Parts p) {
-        Records r = p.records;
+    LotCheck(Parts p, Records r) {
         int n = r.history.lots();
         int[] open = new int[n];
         int[] sets = new int[n];

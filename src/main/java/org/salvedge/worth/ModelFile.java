@@ -10,6 +10,7 @@ import java.io.ObjectInputFilter;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.OutputStream;
+import java.io.Serializable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public final class ModelFile {
 
     private ModelFile() {}
 
-    public static void write(ShopModel model, String key, OutputStream to) throws IOException {
+    public static void write(Serializable model, String key, OutputStream to) throws IOException {
         CheckedOutputStream summed = new CheckedOutputStream(new BufferedOutputStream(to, BUFFER), new CRC32());
         DataOutputStream head = new DataOutputStream(summed);
         head.writeUTF(key);
@@ -40,7 +41,7 @@ public final class ModelFile {
     }
 
     /** Empty where the file is not there, or holds no model under this key. */
-    public static Optional<ShopModel> read(Path file, String key) {
+    public static <T extends Serializable> Optional<T> read(Path file, String key, Class<T> model) {
         try {
             if (!Files.isRegularFile(file) || !key.equals(key(file)) || !whole(file)) {
                 return Optional.empty();
@@ -50,7 +51,7 @@ public final class ModelFile {
                 head.readUTF();
                 ObjectInputStream objects = new ObjectInputStream(head);
                 objects.setObjectInputFilter(OURS);
-                return Optional.of((ShopModel) objects.readObject());
+                return Optional.of(model.cast(objects.readObject()));
             }
         } catch (IOException | ClassNotFoundException | RuntimeException e) {
             return Optional.empty(); // fitted anew, which costs time and nothing else

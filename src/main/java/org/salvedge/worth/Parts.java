@@ -7,7 +7,7 @@ import org.salvedge.shop.Part;
 
 /** Everything estimated from a history, each part with its own uncertainty. Immutable once made. */
 final class Parts implements java.io.Serializable {
-    final Records records;
+    final Outline records;
     final double hourly;
     final FaultMix mix;
     final DamageModel damage;
@@ -19,6 +19,7 @@ final class Parts implements java.io.Serializable {
     final Levels levels;
     final Families families;
     final Asking asking;
+    final Evidence evidence;
     /** Factor by which lots differ more than the parts say. */
     final double widening;
 
@@ -29,20 +30,22 @@ final class Parts implements java.io.Serializable {
     Parts(History history, List<Part> parts, int asOf, double hourly, Map<String, String> familyTable) {
         this.hourly = hourly;
         PartPrices prices = new PartPrices(history, parts);
-        records = new Records(history, prices, asOf, hourly / 60);
-        mix = new FaultMix(records);
-        damage = new DamageModel(records);
-        sales = PriceModel.ofSales(records, hourly);
-        success = new SuccessModel(records, sales, hourly);
-        stripping = PriceModel.ofStripping(records, hourly, sales);
-        handling = new Handling(records, hourly);
-        takings = new Takings(records, hourly);
-        levels = new Levels(records, damage.model(), success.model(), sales, handling, mix, takings.missingUsual);
-        LotCheck check = new LotCheck(this);
+        Records r = new Records(history, prices, asOf, hourly / 60);
+        records = new Outline(r);
+        mix = new FaultMix(r);
+        damage = new DamageModel(r);
+        sales = PriceModel.ofSales(r, hourly);
+        success = new SuccessModel(r, sales, hourly);
+        stripping = PriceModel.ofStripping(r, hourly, sales);
+        handling = new Handling(r, hourly);
+        takings = new Takings(r, hourly);
+        levels = new Levels(r, damage.model(), success.model(), sales, handling, mix, takings.missingUsual);
+        LotCheck check = new LotCheck(this, r);
         widening = check.widening();
-        rest = new Rest(records, check, levels.hazard(), hourly);
-        families = new Families(records, familyTable);
-        asking = new Asking(this);
-        harvest = new Harvest(records, prices, parts, hourly);
+        rest = new Rest(r, check, levels.hazard(), hourly);
+        families = new Families(r, familyTable);
+        asking = new Asking(r, sales);
+        evidence = new Evidence(r);
+        harvest = new Harvest(r, prices, parts, hourly);
     }
 }

@@ -109,7 +109,8 @@ final class PriceModel implements java.io.Serializable {
             }
         }
         rows = count;
-        model = sale ? MixedModel.robust(data.build(), prior, TAILS) : MixedModel.linear(data.build(), prior);
+        MixedData built = data.build();
+        model = sale ? MixedModel.robust(built, prior, TAILS) : MixedModel.linear(built, prior);
         estimates = new double[model.size()];
         java.util.Arrays.setAll(estimates, model::coefficient);
         familyVariance = model.classVariance(families);
@@ -118,7 +119,7 @@ final class PriceModel implements java.io.Serializable {
             calendar.settle(model);
         }
         shelves = shelves(r, kind);
-        double[] smears = model.smear(USUAL_NOISE, NOISE_WORTH);
+        double[] smears = model.smear(built, USUAL_NOISE, NOISE_WORTH);
         smear = sale ? smears[0] : Math.exp(0.5 * model.noise());
         spread = sale ? Math.max(0, smears[1] / (smears[0] * smears[0]) - 1) : Math.exp(model.noise()) - 1;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.salvedge.shop.History;
 
 /** The history as the model's parts read it: {@link Stays} with codes, sizes and ages worked out once for all of them. */
-final class Records implements java.io.Serializable {
+final class Records {
     private static final double DAYS_A_MONTH = 365.25 / 12;
     static final double USUAL_INCHES = 50;
 

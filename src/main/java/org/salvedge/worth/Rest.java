@@ -13,18 +13,21 @@ final class Rest implements java.io.Serializable {
     private static final double[] SHARES = {0.05, 0.2, 0.4, 0.6, 0.8};
     private static final double WORTH = 6;
 
-    private final Records r;
     private final List<LotCheck.Outcome> outcomes;
+    /** Of the lot of each outcome. */
+    private final int[] supplier;
+
     private final double hazard;
     private final double variance;
     private double share = 0.4;
 
     Rest(Records r, LotCheck check, double hazard, double hourly) {
-        this.r = r;
         this.hazard = hazard;
         outcomes = check.outcomes.stream()
                 .sorted((a, b) -> Integer.compare(r.history.lotBought(a.lot()), r.history.lotBought(b.lot())))
                 .toList();
+        supplier =
+                outcomes.stream().mapToInt(o -> r.history.lotSupplier(o.lot())).toArray();
         double usual = Math.pow(0.08 * hourly, 2);
         double excess = 0;
         double weight = 0;
@@ -51,11 +54,12 @@ final class Rest implements java.io.Serializable {
     }
 
     /** What is known of a supplier's level; -1 = a supplier never seen. */
-    ChangePoints track(int supplier) {
+    ChangePoints track(int of) {
         ChangePoints track = new ChangePoints(
                 hazard, new double[] {share * variance}, new double[] {Levels.ANEW * share * variance});
-        for (LotCheck.Outcome o : outcomes) {
-            if (r.history.lotSupplier(o.lot()) == supplier) {
+        for (int i = 0; i < supplier.length; i++) {
+            if (supplier[i] == of) {
+                LotCheck.Outcome o = outcomes.get(i);
                 track.observe(new double[] {o.rest()}, new double[] {o.error() + (1 - share) * variance});
             }
         }

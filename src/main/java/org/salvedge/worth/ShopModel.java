@@ -51,11 +51,6 @@ public final class ShopModel implements java.io.Serializable {
         return parts;
     }
 
-    /** The record it rests on. */
-    public History history() {
-        return parts.records.history;
-    }
-
     /** Day that the record is read up to. */
     public LocalDate asOf() {
         return LocalDate.ofEpochDay(asOf);
@@ -92,7 +87,7 @@ public final class ShopModel implements java.io.Serializable {
         return new LotWorth(
                 n,
                 parts.records.history.lots(),
-                parts.records.history.sets(),
+                parts.records.sets,
                 recovery,
                 new Predictive(Reweighted.even(sim.minutes, sim.weight)),
                 sim.donors,

@@ -12,7 +12,7 @@ import org.salvedge.shop.Timeline;
  * Every set's first stay in the shop, from its arrival until it first left: what was found, what came of it, and what it cost
  * and brought. What followed a comeback is kept apart as one sum. Money in book currency, minutes in minutes.
  */
-final class Stays implements java.io.Serializable {
+final class Stays {
     /** Nothing has been done to it. */
     static final byte UNTOUCHED = 0;
     /** Passed, or sold after a pass. */

@@ -132,17 +132,20 @@ final class TestShop {
     int run(String... args) {
         StringWriter said = new StringWriter();
         StringWriter complained = new StringWriter();
-        int status = new Program(new Surroundings(
-                        new Moving(),
-                        new PrintWriter(said),
-                        new PrintWriter(complained),
-                        folder,
-                        environment,
-                        new Keyboard()))
-                .run(args);
+        int status = new Program(surroundings(said, complained)).run(args);
         out = said.toString();
         err = complained.toString();
         return status;
+    }
+
+    private Surroundings surroundings(StringWriter said, StringWriter complained) {
+        return new Surroundings(
+                new Moving(), new PrintWriter(said), new PrintWriter(complained), folder, environment, new Keyboard());
+    }
+
+    /** As a command has it. */
+    Session session() {
+        return new Session(surroundings(new StringWriter(), new StringWriter()), folder);
     }
 
     /** Standard output of the latest run. */

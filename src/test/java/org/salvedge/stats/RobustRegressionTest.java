@@ -82,7 +82,8 @@ class RobustRegressionTest {
         }
         MixedPrior prior = new MixedPrior().groups(0.001, 4).noise(variance, 4);
         prior.coefficient(prior.fixed(100.0), 0);
-        double[] smear = MixedModel.linear(data.build(), prior).smear(1, 0);
+        MixedData rows = data.build();
+        double[] smear = MixedModel.linear(rows, prior).smear(rows, 1, 0);
         assertThat(smear[0]).isCloseTo(Math.exp(variance / 2), within(0.01));
         assertThat(smear[1]).isCloseTo(Math.exp(2 * variance), within(0.03));
     }

@@ -3,10 +3,15 @@ package org.salvedge.worth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.salvedge.shop.Part;
 import org.salvedge.worth.Donors.Pair;
 import org.salvedge.worth.Donors.Patient;
@@ -102,6 +107,24 @@ class HarvestTest {
         assertThat(stocked.donors()).isNull();
         assertThat(stocked.recovery().sortedDraws())
                 .containsExactly(bare.recovery().sortedDraws());
+    }
+
+    @Test
+    void aFitThatWasKeptTellsTheSame(@TempDir Path folder) throws IOException {
+        HarvestingShop shop = shop(6, 0.8, true);
+        Question question = shop.question(shop.listed(SETS), DRAWS);
+        ShopModel fresh = fit(shop, shop.parts());
+        Path file = folder.resolve("fit");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            ModelFile.write(fresh, "key", out);
+        }
+        LotWorth kept =
+                ModelFile.read(file, "key", ShopModel.class).orElseThrow().predict(question);
+        LotWorth worth = fresh.predict(question);
+        assertThat(kept.donors()).isNotNull().isEqualTo(worth.donors());
+        assertThat(kept.lines()).isEqualTo(worth.lines());
+        assertThat(kept.recovery().sortedDraws())
+                .containsExactly(worth.recovery().sortedDraws());
     }
 
     @Test

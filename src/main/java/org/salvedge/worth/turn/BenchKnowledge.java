@@ -2,6 +2,7 @@ package org.salvedge.worth.turn;
 
 import java.util.List;
 import org.salvedge.stats.StopRule;
+import org.salvedge.worth.Route;
 
 /** What is known, or believed, of the sets on a bench. Money in units of the book currency. */
 interface BenchKnowledge {
@@ -41,4 +42,14 @@ interface BenchKnowledge {
 
     /** Chance that a hopeless try has ended by each of them. */
     double[] failure(BenchModel.OnBench set, int fault);
+
+    /** What brings most of a set that is not fixed, with this fault found or likely. */
+    default Route otherwise(BenchModel.OnBench set, String fault) {
+        return Route.STRIP;
+    }
+
+    /** Tries at a fault on record. */
+    default int tries(String fault) {
+        return 0;
+    }
 }

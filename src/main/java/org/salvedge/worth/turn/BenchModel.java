@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
-import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.History;
@@ -21,40 +19,28 @@ import org.salvedge.worth.Route;
  * worth nothing (the index of a job with stages; Gittins 1979, JRSS B 41, 148-177). Where there is more work than time, stops
  * count a minute at labour plus what the work that is left undone would have paid for it (the shadow price).
  */
-public final class BenchModel {
+public final class BenchModel implements java.io.Serializable {
     private static final int STEPS = 40;
     private static final double MOST_A_MINUTE = 1e4;
     private static final double MINUTES_AN_HOUR = 60;
 
     private final BenchKnowledge known;
     private final double labour;
-    private final BiFunction<OnBench, String, Route> otherwise;
-    private final ToIntFunction<String> tries;
 
     /** @param labour price of a minute */
     BenchModel(BenchKnowledge known, double labour) {
-        this(known, labour, (set, fault) -> Route.STRIP, fault -> 0);
-    }
-
-    private BenchModel(
-            BenchKnowledge known,
-            double labour,
-            BiFunction<OnBench, String, Route> otherwise,
-            ToIntFunction<String> tries) {
         this.known = known;
         this.labour = labour;
-        this.otherwise = otherwise;
-        this.tries = tries;
     }
 
     /** What brings most of a set that is not fixed, with this fault found or likely. */
     public Route otherwise(OnBench set, String fault) {
-        return otherwise.apply(set, fault);
+        return known.otherwise(set, fault);
     }
 
     /** Tries at a fault on record. */
     public int tries(String fault) {
-        return tries.applyAsInt(fault);
+        return known.tries(fault);
     }
 
     /**
@@ -63,8 +49,7 @@ public final class BenchModel {
      */
     public static BenchModel fit(History history, int today, BigDecimal labourRate) {
         double hourly = labourRate.doubleValue();
-        LearntBench learnt = new LearntBench(new BenchRecord(history), today, hourly);
-        return new BenchModel(learnt, hourly / MINUTES_AN_HOUR, learnt::otherwise, learnt::tries);
+        return new BenchModel(new LearntBench(new BenchRecord(history), today, hourly), hourly / MINUTES_AN_HOUR);
     }
 
     /**

@@ -4,7 +4,7 @@ import java.util.List;
 import org.salvedge.worth.Assumed;
 
 /** What is taken for granted where the record is silent, by the record's faults; see {@link Assumed}. */
-final class CommonPractice {
+final class CommonPractice implements java.io.Serializable {
     private final List<String> faults;
     private final double hourly;
 

@@ -9,7 +9,7 @@ import java.util.Map;
  * claim and family towards the claim, from there towards what is commonly so, as far as the record is thin (Dirichlet priors of
  * fixed weight; Good 1965, "The Estimation of Probabilities", chapter 3), times the supplier's own lean, alike drawn towards none.
  */
-final class FaultOdds {
+final class FaultOdds implements java.io.Serializable {
     private static final double CLAIM_WEIGHT = 12;
     private static final double FAMILY_WEIGHT = 15;
     private static final double SUPPLIER_WEIGHT = 40;

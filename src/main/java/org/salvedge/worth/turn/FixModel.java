@@ -20,7 +20,7 @@ import org.salvedge.stats.StopRule;
  * fault, sets of a lot counting as fewer; each fault has {@value #ASSUMED_TRIES} tries beside its own, of what is
  * common practice. Beyond the minute by which nearly all tries on record had ended nothing is expected. Means of minutes and parts are drawn towards common practice with the weight of {@value #WEIGHT} tries.
  */
-final class FixModel {
+final class FixModel implements java.io.Serializable {
     private static final int ASSUMED_TRIES = 10;
     private static final double WEIGHT = 5;
     private static final double FAMILY_WEIGHT = 12;
@@ -41,17 +41,20 @@ final class FixModel {
     private final double[] laterTries;
     private final double[][] timed;
     private final CommonPractice common;
-    private final BenchRecord record;
-    private final CureModel[] goneOnWith;
+    private final int[] tries;
+    /** First tries by fault and whole minute: passed (1) and not (0). */
+    private final double[][][] ended;
+
+    private final Asked<Integer, CureModel> goneOnWith = new Asked<>();
     private final Map<String, Double> paceTries = new HashMap<>();
-    private final Map<List<Object>, List<PossibleTries.Try>> possible = new HashMap<>();
+    private final Asked<List<Object>, List<PossibleTries.Try>> possible = new Asked<>();
     private final double[] look;
     private final LogNormal[] success;
     private final LogNormal[] failure;
     private final double[] parts;
     private final Map<List<Object>, double[]> familyParts = new HashMap<>();
     private final Map<String, Double> pace = new HashMap<>();
-    private final Map<List<Object>, StopRule> rules = new HashMap<>();
+    private final Asked<List<Object>, StopRule> rules = new Asked<>();
 
     FixModel(BenchRecord record, CommonPractice common) {
         faults = record.faults().size();
@@ -61,9 +64,7 @@ final class FixModel {
         later = new double[faults];
         laterTries = new double[faults];
         timed = new double[2][faults];
-        goneOnWith = new CureModel[faults];
         this.common = common;
-        this.record = record;
         look = new double[faults];
         success = new LogNormal[faults];
         failure = new LogNormal[faults];
@@ -72,7 +73,19 @@ final class FixModel {
             fault(record, common, k);
         }
         paces(record);
+        tries = new int[faults];
+        ended = new double[faults][2][];
+        for (int k = 0; k < faults; k++) {
+            int most = (int) Math.ceil(horizon[k] * 2) + 1;
+            ended[k][0] = new double[most];
+            ended[k][1] = new double[most];
+        }
         for (BenchRecord.Try t : record.tries()) {
+            tries[t.fault()]++;
+            if (!t.later() && t.minutes() >= LEAST_MINUTES) {
+                double[] by = ended[t.fault()][t.passed() ? 1 : 0];
+                by[Math.min(by.length - 1, (int) t.minutes())]++;
+            }
             double[] sum = familyParts.computeIfAbsent(List.of(t.family(), t.fault()), c -> new double[2]);
             sum[0]++;
             sum[1] += t.parts();
@@ -231,7 +244,7 @@ final class FixModel {
 
     /** Where to stop a try, minutes counted from its beginning. */
     StopRule rule(String family, int fault, boolean again) {
-        return rules.computeIfAbsent(
+        return rules.of(
                 List.of(family, fault, again),
                 k -> TrySpan.rule(
                         chance(family, fault, again),
@@ -255,7 +268,7 @@ final class FixModel {
 
     /** Tries on record at a fault. */
     int tries(int fault) {
-        return (int) record.tries().stream().filter(t -> t.fault() == fault).count();
+        return tries[fault];
     }
 
     /**
@@ -263,7 +276,7 @@ final class FixModel {
      * pace, each drawn about its estimate with its standard error.
      */
     List<PossibleTries.Try> possible(String family, int fault, boolean again, PossibleTries scores) {
-        return possible.computeIfAbsent(List.of(family, fault, again), key -> {
+        return possible.of(List.of(family, fault, again), key -> {
             double p = chance(family, fault, again);
             Integer cell = cells.get(List.of(family, fault));
             int c = cell == null ? fault : cell;
@@ -306,23 +319,17 @@ final class FixModel {
 
     /** The tries at a fault if giving up tells nothing of the minutes not tried; by whole minutes. */
     private CureModel goneOnWith(int fault) {
-        if (goneOnWith[fault] == null) {
-            int most = (int) Math.ceil(horizon[fault] * 2) + 1;
-            double[] minute = new double[most];
-            double[] passed = new double[most];
-            double[] givenUp = new double[most];
-            for (int m = 0; m < most; m++) {
+        return goneOnWith.of(fault, k -> {
+            double[] minute = new double[ended[k][1].length];
+            for (int m = 0; m < minute.length; m++) {
                 minute[m] = m + 0.5;
             }
-            for (BenchRecord.Try t : record.tries()) {
-                if (t.fault() == fault && !t.later() && t.minutes() >= LEAST_MINUTES) {
-                    (t.passed() ? passed : givenUp)[Math.min(most - 1, (int) t.minutes())]++;
-                }
-            }
-            LogNormal usual = new LogNormal(Math.log(Math.max(LEAST_MINUTES, common.minutes(fault))), USUAL_SIGMA);
-            goneOnWith[fault] = CureModel.fit(
-                    minute, passed, givenUp, new CureModel.Prior(common.saved(fault), ASSUMED_TRIES, usual, WEIGHT));
-        }
-        return goneOnWith[fault];
+            LogNormal usual = new LogNormal(Math.log(Math.max(LEAST_MINUTES, common.minutes(k))), USUAL_SIGMA);
+            return CureModel.fit(
+                    minute,
+                    ended[k][1],
+                    ended[k][0],
+                    new CureModel.Prior(common.saved(k), ASSUMED_TRIES, usual, WEIGHT));
+        });
     }
 }

@@ -1,23 +1,21 @@
 package org.salvedge.worth.turn;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.salvedge.stats.StopRule;
 import org.salvedge.worth.Route;
 
 /** What the shop's own record teaches. */
-final class LearntBench implements BenchKnowledge {
-    private final BenchRecord record;
+final class LearntBench implements BenchKnowledge, java.io.Serializable {
+    private final List<String> faults;
     private final FaultOdds odds;
     private final FixModel fixes;
     private final PriceBook prices;
     private final PossibleTries scores = new PossibleTries();
-    private final Map<List<String>, double[]> asked = new HashMap<>();
+    private final Asked<List<String>, double[]> asked = new Asked<>();
 
     LearntBench(BenchRecord record, int today, double hourly) {
-        this.record = record;
-        CommonPractice common = new CommonPractice(record.faults(), hourly);
+        faults = record.faults();
+        CommonPractice common = new CommonPractice(faults, hourly);
         odds = new FaultOdds(record, common);
         fixes = new FixModel(record, common);
         prices = new PriceBook(record, today, hourly);
@@ -29,12 +27,12 @@ final class LearntBench implements BenchKnowledge {
 
     @Override
     public List<String> faults() {
-        return record.faults();
+        return faults;
     }
 
     @Override
     public double[] odds(BenchModel.OnBench set) {
-        return asked.computeIfAbsent(
+        return asked.of(
                 List.of(set.claim(), set.family(), set.supplier()),
                 k -> odds.of(set.claim(), set.family(), set.supplier()));
     }
@@ -84,13 +82,14 @@ final class LearntBench implements BenchKnowledge {
         return prices.saving(set.family(), set.inches(), scores.score(PossibleTries.PRICE, draw));
     }
 
-    int tries(String fault) {
-        int k = record.faults().indexOf(fault);
+    @Override
+    public int tries(String fault) {
+        int k = faults.indexOf(fault);
         return k < 0 ? 0 : fixes.tries(k);
     }
 
-    /** What to do with a set that is not worth a fix. */
-    Route otherwise(BenchModel.OnBench set, String fault) {
+    @Override
+    public Route otherwise(BenchModel.OnBench set, String fault) {
         return prices.otherwise(set.family(), set.inches(), fault.equals(CommonPractice.BROKEN));
     }
 

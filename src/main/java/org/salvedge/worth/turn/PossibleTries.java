@@ -10,7 +10,7 @@ import org.salvedge.stats.Gaussian;
  * 239-245). In the odd draws those who gave up would never have succeeded, in the even ones giving up tells nothing of the minutes
  * that were not tried.
  */
-final class PossibleTries {
+final class PossibleTries implements java.io.Serializable {
     /** Draws of each reading of giving up. */
     private static final int EACH = 24;
 

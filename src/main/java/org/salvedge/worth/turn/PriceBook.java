@@ -12,7 +12,7 @@ import org.salvedge.worth.Route;
  * price of a family, recent sales weighing more (half as much every {@value #HALF_LIFE} days), is drawn towards a line over the
  * log of the diagonal with the weight of {@value #FAMILY_WEIGHT} sales.
  */
-final class PriceBook {
+final class PriceBook implements java.io.Serializable {
     private static final double HALF_LIFE = 240;
     private static final double FAMILY_WEIGHT = 3;
     private static final double STRIP_WEIGHT = 8;
