@@ -53,7 +53,7 @@ public final class BidWorkbook {
                         new Charts.Place(0, below, BidSheet.COLUMNS, below + CHART_ROWS),
                         "What the lot should bring before it is paid for ("
                                 + paper.currency().getCurrencyCode() + ")",
-                        "0%",
+                        "0\\ %",
                         false,
                         new Charts.Run(bars, 0, SheetWriter.FIRST_ROW, last, ""),
                         List.of(new Charts.Run(bars, 1, SheetWriter.FIRST_ROW, last, "share of outcomes")));
@@ -62,7 +62,7 @@ public final class BidWorkbook {
                 .lines(
                         new Charts.Place(0, below + CHART_ROWS, BidSheet.COLUMNS, below + CHART_ROWS + CHART_ROWS - 2),
                         "Chance of a loss by price",
-                        "0%",
+                        "0\\ %",
                         new Charts.Run(quantiles, 3, SheetWriter.FIRST_ROW, prices, ""),
                         List.of(new Charts.Run(quantiles, 4, SheetWriter.FIRST_ROW, prices, "chance of a loss")));
         book.longTable("Lines", "Every line of the list; what they bring adds up to the mean of the lot.", lines(a), 2);

@@ -3,9 +3,11 @@ package org.salvedge.report;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.PresetPattern;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
+import org.apache.poi.xddf.usermodel.XDDFPatternFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -40,9 +42,11 @@ final class Charts {
     private static final byte[] OTHER = {(byte) 0xc5, 0x5a, 0x11};
     private static final byte[] LIGHT = {(byte) 0x9d, (byte) 0xc3, (byte) 0xe6};
     private static final byte[] FAINT = {0x7f, 0x7f, 0x7f};
+    private static final byte[] WHITE = {(byte) 0xff, (byte) 0xff, (byte) 0xff};
     private static final byte[] GRID = {(byte) 0xd9, (byte) 0xd9, (byte) 0xd9};
     private static final double THICK = 2.25;
     private static final double THIN = 1;
+    private static final double HAIR = 0.75;
     private static final double TITLE_POINTS = 11;
     private static final int GAP_PERCENT = 60;
 
@@ -70,13 +74,17 @@ final class Charts {
         }
     }
 
-    /** A line with markers, and fainter dashed ones for the ends of its interval. */
+    /** A line with markers, a thin one for its centre, and dashed ones for the ends of its interval. */
     void lines(Place place, String title, String format, Run categories, List<Run> runs) {
         XSSFChart chart = chart(place, title);
         XDDFCategoryAxis bottom = chart.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis left = values(chart, AxisPosition.LEFT, format);
         left.crossAxis(bottom);
         bottom.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        if (format.contains("%")) { // shares, which some programs would show up to 120 %
+            left.setMinimum(0);
+            left.setMaximum(1);
+        }
         XDDFLineChartData data = (XDDFLineChartData) chart.createData(ChartTypes.LINE, bottom, left);
         for (int i = 0; i < runs.size(); i++) {
             XDDFLineChartData.Series series = (XDDFLineChartData.Series)
@@ -87,7 +95,8 @@ final class Charts {
             if (i == 0) {
                 series.setMarkerSize((short) 6);
             }
-            series.setLineProperties(i == 0 ? line(MAIN, THICK, null) : line(FAINT, THIN, PresetLineDash.DASH));
+            series.setLineProperties(
+                    i == 0 ? line(MAIN, THICK, null) : line(FAINT, THIN, i == 1 ? null : PresetLineDash.DASH));
             if (i == 0) {
                 fillMarkers(series);
             }
@@ -118,11 +127,25 @@ final class Charts {
             XDDFChartData.Series series =
                     data.addSeries(categories.texts(), runs.get(i).numbers());
             series.setTitle(runs.get(i).name(), null);
-            series.setFillProperties(fill(i == 0 ? MAIN : i == 1 ? OTHER : LIGHT));
+            look(series, i);
             ((XDDFBarChartData.Series) series).setInvertIfNegative(false);
         }
         chart.plot(data);
         legend(chart, runs.size());
+    }
+
+    /** Told apart without colour too: solid, hatched, pale with an outline. */
+    private static void look(XDDFChartData.Series series, int i) {
+        if (i == 1) {
+            XDDFPatternFillProperties hatch = new XDDFPatternFillProperties();
+            hatch.setPresetPattern(PresetPattern.WIDE_UPWARD_DIAGONAL);
+            hatch.setForegroundColor(XDDFColor.from(OTHER));
+            hatch.setBackgroundColor(XDDFColor.from(WHITE));
+            series.setFillProperties(hatch);
+        } else {
+            series.setFillProperties(fill(i == 0 ? MAIN : LIGHT));
+        }
+        series.setLineProperties(line(i == 1 ? OTHER : MAIN, HAIR, null));
     }
 
     /** Columns that begin where those before end: the first run is where each begins, and is not seen. */

@@ -7,16 +7,20 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** The sheet that defines every heading of the workbook. */
 final class DefinitionSheet {
     static final String NAME = "Definitions";
-    private static final int NAME_WIDTH = 30;
-    private static final int TEXT_WIDTH = 100;
+    private static final int NAME_WIDTH = 24;
+    private static final int TEXT_WIDTH = 66;
+    private static final int WHERE_WIDTH = 30;
     private static final int UNITS = 256;
+    /** Bold letters against plain ones. */
+    private static final double BOLD = 1.1;
 
     private DefinitionSheet() {}
 
-    static void write(Book book) {
+    static void write(Book book, Defined defined) {
         XSSFSheet sheet = book.sheet(NAME);
         sheet.setColumnWidth(0, NAME_WIDTH * UNITS);
         sheet.setColumnWidth(1, TEXT_WIDTH * UNITS);
+        sheet.setColumnWidth(2, WHERE_WIDTH * UNITS);
         book.writer()
                 .title(
                         sheet,
@@ -26,16 +30,20 @@ final class DefinitionSheet {
         Row heading = sheet.createRow(SheetWriter.HEADING_ROW);
         SheetWriter.words(heading.createCell(0), "figure", book.styles().heading(false));
         SheetWriter.words(heading.createCell(1), "definition", book.styles().heading(false));
+        SheetWriter.words(heading.createCell(2), "stands on", book.styles().heading(false));
         int r = SheetWriter.FIRST_ROW;
-        for (Figure figure : Figure.values()) {
+        for (Figure figure : defined.figures()) {
             Row row = sheet.createRow(r++);
-            SheetWriter.words(row.createCell(0), figure.words(), book.styles().bold());
+            String where = defined.where(figure);
+            SheetWriter.words(row.createCell(0), figure.words(), book.styles().boldWrapped());
             SheetWriter.words(row.createCell(1), figure.meaning(), book.styles().wrapped());
-            int lines = 1 + figure.meaning().length() / TEXT_WIDTH;
-            row.setHeightInPoints(lines * SheetWriter.LINE_POINTS);
+            SheetWriter.words(row.createCell(2), where, book.styles().smallWrapped());
+            int lines = Math.max(TextLines.of(figure.meaning(), TEXT_WIDTH), TextLines.of(where, WHERE_WIDTH));
+            row.setHeightInPoints(
+                    Math.max(lines, TextLines.of(figure.words(), NAME_WIDTH / BOLD)) * SheetWriter.LINE_POINTS);
         }
         sheet.createFreezePane(1, SheetWriter.FIRST_ROW);
-        Print.setUp(sheet, book.paper(), true);
+        Print.setUp(sheet, book.paper(), false);
         sheet.setRepeatingRows(new CellRangeAddress(SheetWriter.HEADING_ROW, SheetWriter.HEADING_ROW, -1, -1));
     }
 }

@@ -1,6 +1,9 @@
 package org.salvedge.report;
 
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Everything that heads a column of a workbook, with its definition; the sheet "Definitions" is made of these. */
 enum Figure {
@@ -279,10 +282,10 @@ enum Figure {
     HAMMER("hammer\nprice", Kind.MONEY, "What it went for."),
     LOT_DONE("finished", Kind.YES_NO, "Nothing of the lot is here any more, so that its result is final."),
     DECIDED_IN("decided\nin", Kind.TEXT, "Month that a set was decided in, where it is this one or the one before."),
-    WAS_SAVED("saved\n?", Kind.YES_NO, "Whether it was saved."),
+    WAS_SAVED("was\nsaved", Kind.YES_NO, "Whether it was saved."),
     GONE_IN("gone\nin", Kind.TEXT, "Month that a set left in, where it is this one or the one before."),
     SET_MARGIN("margin of\nthe set", Kind.MONEY, "Its final margin."),
-    NUMBER("attempt", Kind.COUNT, "The attempt's number."),
+    NUMBER("attempt", Kind.TEXT, "The attempt's number."),
     ON("day", Kind.DATE, "Day of the attempt."),
     RESULT_OF("result", Kind.TEXT, "passed or failed."),
     ATTEMPT_MINUTES("minutes", Kind.MINUTES, "Diagnosis and fix, where known."),
@@ -312,6 +315,10 @@ enum Figure {
             "Glass not broken (among sets with a fault found) x saved (among those decided) x not come back in 90 days"
                     + " (among sales at least 90 days old). The three groups differ, so this is an index, not a chance.");
 
+    private static final Set<String> OFF_PAPER = Stream.of(TRACE, CHART_BASE, CHART_ABOVE, CHART_BELOW)
+            .map(f -> f.column().key())
+            .collect(Collectors.toUnmodifiableSet());
+
     private final String heading;
     private final Kind kind;
     private final String meaning;
@@ -320,6 +327,11 @@ enum Figure {
         this.heading = heading;
         this.kind = kind;
         this.meaning = meaning;
+    }
+
+    /** Whether a column leads elsewhere or serves a chart, and says nothing on paper. */
+    static boolean onlyOnScreen(String key) {
+        return OFF_PAPER.contains(key);
     }
 
     String meaning() {

@@ -166,7 +166,7 @@ public final class HindsightWorkbook {
         charts.lines(
                 new Charts.Place(0, below + CHART_ROWS, COLUMNS, below + 2 * CHART_ROWS),
                 "Calibration: share of outcomes at or below each level of their estimate",
-                "0%",
+                "0\\ %",
                 new Charts.Run(levels, 0, first, first + STEPS, ""),
                 List.of(
                         new Charts.Run(levels, 1, first, first + STEPS, "outcomes"),

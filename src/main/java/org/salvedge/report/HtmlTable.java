@@ -20,9 +20,17 @@ final class HtmlTable {
         return sheet.toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
+    /** What only charts need. */
+    static boolean leftOut(Column column) {
+        return column.key().startsWith("chart_");
+    }
+
     void write(String sheet, Table table, StringBuilder out) {
         out.append("<div class=\"scroll\"><table>\n<thead><tr>");
         for (Column column : table.columns()) {
+            if (leftOut(column)) {
+                continue;
+            }
             String heading = column.kind().isMoney()
                     ? column.heading() + "\n" + paper.currency().getCurrencyCode()
                     : column.heading();
@@ -35,6 +43,9 @@ final class HtmlTable {
         for (List<@Nullable Object> row : table.rows()) {
             out.append("<tr id=\"").append(id(sheet)).append('-').append(r++).append("\">");
             for (int c = 0; c < row.size(); c++) {
+                if (leftOut(table.columns().get(c))) {
+                    continue;
+                }
                 Kind kind = table.columns().get(c).kind();
                 out.append(kind.right() ? "<td class=\"n\">" : "<td>")
                         .append(cell(kind, row.get(c)))

@@ -20,6 +20,7 @@ final class MonthFront {
     private static final int FIRST_WIDTH = 34;
     private static final int OTHER_WIDTH = 17;
     private static final int UNITS = 256;
+    private static final float GAP = 6;
 
     private final Book book;
     private final XSSFSheet sheet;
@@ -74,8 +75,14 @@ final class MonthFront {
         compare("   per bench hour", Kind.MONEY_EACH, m -> m.counted().marginPerHour());
         compare("comebacks, their cost", Kind.MONEY, MonthFigures::comebackCost);
         int unmet = notes.releases().unmet();
-        releases("sales, a check unmet", unmet, 0);
-        releases("sales, a check not on record", notes.releases().unknown(), unmet);
+        releases("sales, a release check unmet", unmet, 0);
+        releases("sales, a release check not on record", notes.releases().unknown(), unmet);
+        return gap();
+    }
+
+    /** Room above and below the charts; returns the row after it. */
+    private int gap() {
+        sheet.createRow(next++).setHeightInPoints(GAP);
         return next;
     }
 
@@ -91,7 +98,8 @@ final class MonthFront {
     /** What is worth doing, below the charts. */
     void deeds(int row) {
         next = row;
-        heading("worth doing, a month", "", "", "worth", "95 % from - to");
+        gap();
+        heading("worth doing, a month", "", "", "worth", "95 % interval");
         List<Deed> deeds = review.why().deeds();
         for (Deed deed : deeds) {
             Row line = sheet.createRow(next++);
@@ -116,10 +124,11 @@ final class MonthFront {
     }
 
     private void across(String text, int from, int to, Row row) {
-        int characters = from == 0 ? FIRST_WIDTH - OTHER_WIDTH : 0;
-        characters += (to - from + 1) * OTHER_WIDTH;
-        row.setHeightInPoints((1 + text.length() * 100 / (characters * 112)) * SheetWriter.LINE_POINTS + 2);
-        SheetWriter.words(row.createCell(from), text, book.styles().wrapped());
+        double characters = from == 0 ? FIRST_WIDTH - OTHER_WIDTH : 0;
+        characters += (to - from + 1) * OTHER_WIDTH + (to - from) * TextLines.PADDING;
+        String unbroken = Unbroken.text(text);
+        row.setHeightInPoints(TextLines.of(unbroken, characters) * SheetWriter.LINE_POINTS + 2);
+        SheetWriter.words(row.createCell(from), unbroken, book.styles().wrapped());
         if (to > from) {
             sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, to));
         }
@@ -138,7 +147,7 @@ final class MonthFront {
                 double scale = kind == Kind.RATIO ? 100 : 1;
                 SheetWriter.words(
                         row.createCell(c),
-                        Digits.grouped(range.low() * scale, digits) + " - "
+                        Digits.grouped(range.low() * scale, digits) + " to "
                                 + Digits.grouped(range.high() * scale, digits) + (kind == Kind.RATIO ? " %" : ""),
                         book.styles().right());
             }

@@ -6,11 +6,10 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.function.ToDoubleFunction;
 import org.salvedge.shop.Money;
 import org.salvedge.yield.Deed;
 import org.salvedge.yield.MonthFigures;
@@ -76,14 +75,14 @@ public final class MonthPage {
                 .append(title)
                 .append("</h1>\n");
         for (String sentence : words.sentences()) {
-            out.append("<p>").append(Html.text(sentence)).append("</p>\n");
+            out.append("<p>").append(Html.text(Unbroken.text(sentence))).append("</p>\n");
         }
         SincePrinting since = notes.since();
         if (since != null) {
-            out.append("<p>").append(Html.text(since.sentence())).append("</p>\n");
+            out.append("<p>").append(Html.text(Unbroken.text(since.sentence()))).append("</p>\n");
         }
         figures();
-        charts(sheets);
+        out.append(new PageCharts(review.month(), paper, sheets).svg());
         deeds();
         out.append("<p class=\"small\">Printed on ")
                 .append(paper.printedOn())
@@ -97,7 +96,7 @@ public final class MonthPage {
         }
         out.append("<a href=\"#definitions\">Definitions</a>\n</nav>\n");
         sheets.forEach(this::section);
-        definitions();
+        definitions(sheets);
         return out.append("</body>\n</html>\n").toString();
     }
 
@@ -113,12 +112,22 @@ public final class MonthPage {
         out.append("<table>\n<thead><tr><th></th><th class=\"n\">")
                 .append(review.month())
                 .append(
-                        "</th><th class=\"n\">month before</th><th class=\"n\">a year before</th></tr></thead>\n<tbody>\n");
+                        "</th><th class=\"n\">month before</th><th class=\"n\">a year before</th><th class=\"n\">change to month before</th></tr></thead>\n<tbody>\n");
         int digits = paper.moneyDigits();
         String code = " " + paper.currency().getCurrencyCode();
-        row("sets received", m -> Digits.grouped(m.received()));
-        row("sets decided", m -> Digits.grouped(m.counted().decided()));
-        row("sets saved", m -> Digits.grouped(m.counted().saved()));
+        row("sets received", m -> Digits.grouped(m.received()), m -> (double) m.received(), 0, "");
+        row(
+                "sets decided",
+                m -> Digits.grouped(m.counted().decided()),
+                m -> (double) m.counted().decided(),
+                0,
+                "");
+        row(
+                "sets saved",
+                m -> Digits.grouped(m.counted().saved()),
+                m -> (double) m.counted().saved(),
+                0,
+                "");
         row(
                 "yield",
                 m -> range(
@@ -127,15 +136,52 @@ public final class MonthPage {
                                 100 * m.counted().rawLow(),
                                 100 * m.counted().rawHigh()),
                         1,
-                        " %"));
-        row("minutes per saved set", m -> range(m.minutesPerSaved(), 0, ""));
-        row("sets gone", m -> Digits.grouped(m.counted().gone()));
-        row("margin", m -> money(m.counted().marginTotal()) + code);
-        row("margin per set", m -> range(m.marginPerSet(), digits, code));
-        row("margin per bench hour", m -> Digits.grouped(m.counted().marginPerHour(), digits) + code);
-        row("comebacks, their cost", m -> money(m.comebackCost()) + code);
-        releases("sales, a check unmet", notes.releases().unmet());
-        releases("sales, a check not on record", notes.releases().unknown());
+                        " %"),
+                m -> 100 * m.counted().raw(),
+                1,
+                " points");
+        row(
+                "minutes per saved set",
+                m -> range(m.minutesPerSaved(), 1, ""),
+                m -> m.counted().minutesPerSaved(),
+                1,
+                "");
+        row(
+                "sets gone",
+                m -> Digits.grouped(m.counted().gone()),
+                m -> (double) m.counted().gone(),
+                0,
+                "");
+        row(
+                "margin",
+                m -> m.counted().gone() == 0 ? "" : money(m.counted().marginTotal()) + code,
+                m -> m.counted().gone() == 0
+                        ? Double.NaN
+                        : m.counted().marginTotal().amount().doubleValue(),
+                digits,
+                code);
+        row(
+                "margin per set",
+                m -> range(m.marginPerSet(), digits, code),
+                m -> m.counted().marginPerSet(),
+                digits,
+                code);
+        row(
+                "margin per bench hour",
+                m -> Double.isFinite(m.counted().marginPerHour())
+                        ? Digits.grouped(m.counted().marginPerHour(), digits) + code
+                        : "",
+                m -> m.counted().marginPerHour(),
+                digits,
+                code);
+        row(
+                "comebacks, their cost",
+                m -> money(m.comebackCost()) + code,
+                m -> m.comebackCost().amount().doubleValue(),
+                digits,
+                code);
+        releases("sales, a release check unmet", notes.releases().unmet());
+        releases("sales, a release check not on record", notes.releases().unknown());
         out.append("</tbody>\n</table>\n");
     }
 
@@ -148,7 +194,7 @@ public final class MonthPage {
                     .append(HtmlTable.id(ReleaseExceptions.SHEET))
                     .append("\">")
                     .append(Digits.grouped(count))
-                    .append("</a></td><td></td><td></td></tr>\n");
+                    .append("</a></td><td></td><td></td><td></td></tr>\n");
         }
     }
 
@@ -163,108 +209,38 @@ public final class MonthPage {
                 : "";
     }
 
-    private void row(String name, Function<MonthFigures, String> figure) {
+    /** @param value for the change, with so many digits */
+    private void row(
+            String name,
+            Function<MonthFigures, String> figure,
+            ToDoubleFunction<MonthFigures> value,
+            int digits,
+            String unit) {
         out.append("<tr><td><a href=\"#")
                 .append(HtmlTable.id(FrontLinks.sheet(name)))
                 .append("\">")
                 .append(name)
                 .append("</a></td>");
         for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
-            boolean empty = m.counted().decided() == 0 && m.counted().gone() == 0 && m.received() == 0;
-            out.append("<td class=\"n\">").append(empty ? "" : figure.apply(m)).append("</td>");
+            out.append("<td class=\"n\">")
+                    .append(empty(m) ? "" : figure.apply(m))
+                    .append("</td>");
         }
+        double change = empty(review.before())
+                ? Double.NaN
+                : value.applyAsDouble(review.now()) - value.applyAsDouble(review.before());
+        String text = Digits.grouped(change, digits);
+        out.append("<td class=\"n\">")
+                .append(
+                        Double.isFinite(change)
+                                ? (change > 0 && text.matches(".*[1-9].*") ? "+" : "") + text + unit
+                                : "")
+                .append("</td>");
         out.append("</tr>\n");
     }
 
-    private void charts(List<MonthSheets.Sheet> sheets) {
-        String code = paper.currency().getCurrencyCode();
-        Table months = table(sheets, MonthSheets.CHART);
-        Table money = table(sheets, MonthSheets.MONEY);
-        Table time = table(sheets, MonthSheets.TIME);
-        Table lots = table(sheets, MonthSheets.OUTCOMES);
-        out.append("<div class=\"charts\">\n");
-        chart(
-                "Yield by month, with control limits",
-                SvgChart.lines(
-                        "Yield by month, with control limits",
-                        texts(months, Figure.POINT),
-                        List.of(
-                                series("yield", months, Figure.VALUE),
-                                series("centre", months, Figure.CENTRE),
-                                series("lower limit", months, Figure.LIMIT_LOW),
-                                series("upper limit", months, Figure.LIMIT_HIGH)),
-                        true));
-        double[] base = numbers(money, Figure.CHART_BASE);
-        double[] above = numbers(money, Figure.CHART_ABOVE);
-        double[] below = numbers(money, Figure.CHART_BELOW);
-        double[] from = new double[base.length];
-        double[] to = new double[base.length];
-        for (int i = 0; i < base.length; i++) {
-            from[i] = base[i] + below[i];
-            to[i] = base[i] + above[i];
-        }
-        String steps = "From takings to margin (" + code + ")";
-        chart(steps, SvgChart.waterfall(steps, texts(money, Figure.STEP), from, to));
-        chart(
-                "Minutes per saved set, by fix",
-                SvgChart.bars(
-                        "Minutes per saved set, by fix",
-                        texts(time, Figure.FIX),
-                        List.of(
-                                series(review.month().toString(), time, Figure.MINUTES_PER_SAVED),
-                                series("month before", time, Figure.PER_SAVED_BEFORE))));
-        String outcome = "Lots finished last: cost and outcome (" + code + ")";
-        chart(
-                outcome,
-                SvgChart.columns(
-                        outcome,
-                        texts(lots, Figure.LOT),
-                        List.of(
-                                series("landed cost", lots, Figure.LANDED),
-                                series("said when bid for", lots, Figure.P50),
-                                series("recovered", lots, Figure.RECOVERED))));
-        out.append("</div>\n");
-    }
-
-    private void chart(String caption, String svg) {
-        out.append("<figure><figcaption>")
-                .append(Html.text(caption))
-                .append("</figcaption>")
-                .append(svg)
-                .append("</figure>\n");
-    }
-
-    private static Table table(List<MonthSheets.Sheet> sheets, String name) {
-        return sheets.stream()
-                .filter(s -> s.name().equals(name))
-                .findFirst()
-                .orElseThrow()
-                .table();
-    }
-
-    private static List<@Nullable Object> column(Table table, Figure figure) {
-        int at = table.columns().indexOf(figure.column());
-        List<@Nullable Object> values = new ArrayList<>();
-        table.rows().forEach(row -> values.add(row.get(at)));
-        return values;
-    }
-
-    private static List<String> texts(Table table, Figure figure) {
-        return column(table, figure).stream()
-                .map(v -> Visible.text(String.valueOf(v)))
-                .toList();
-    }
-
-    private static double[] numbers(Table table, Figure figure) {
-        return column(table, figure).stream()
-                .mapToDouble(v -> v instanceof Money m
-                        ? m.amount().doubleValue()
-                        : v instanceof Number n ? n.doubleValue() : Double.NaN)
-                .toArray();
-    }
-
-    private static SvgChart.Series series(String name, Table table, Figure figure) {
-        return new SvgChart.Series(name, numbers(table, figure));
+    private static boolean empty(MonthFigures m) {
+        return m.counted().decided() == 0 && m.counted().gone() == 0 && m.received() == 0;
     }
 
     private void deeds() {
@@ -275,7 +251,7 @@ public final class MonthPage {
         }
         out.append("<table>\n<thead><tr><th>worth doing, a month</th><th class=\"n\">worth, ")
                 .append(paper.currency().getCurrencyCode())
-                .append("</th><th class=\"n\">95 % from - to</th></tr></thead>\n<tbody>\n");
+                .append("</th><th class=\"n\">95 % interval</th></tr></thead>\n<tbody>\n");
         for (Deed deed : deeds) {
             out.append("<tr><td>")
                     .append(Html.text(words.deed(deed)))
@@ -318,13 +294,21 @@ public final class MonthPage {
         return sheet.table().columns().size() > WIDE ? " class=\"wide\"" : "";
     }
 
-    private void definitions() {
-        out.append("<section id=\"definitions\">\n<h2>What each figure means</h2>\n<table>\n<tbody>\n");
-        for (Figure figure : Figure.values()) {
+    private void definitions(List<MonthSheets.Sheet> sheets) {
+        out.append("<section id=\"definitions\">\n<h2>What each figure means</h2>\n<table>\n<thead><tr><th>figure</th>")
+                .append("<th>definition</th><th>stands on</th></tr></thead>\n<tbody>\n");
+        Defined defined = new Defined();
+        sheets.forEach(sheet -> defined.add(sheet.name(), sheet.table()));
+        for (Figure figure : defined.figures()) {
+            if (HtmlTable.leftOut(figure.column())) {
+                continue;
+            }
             out.append("<tr><td><b>")
                     .append(Html.text(figure.words()))
                     .append("</b></td><td>")
                     .append(Html.text(figure.meaning()))
+                    .append("</td><td class=\"small\">")
+                    .append(Html.text(defined.where(figure)))
                     .append("</td></tr>\n");
         }
         out.append("</tbody>\n</table>\n</section>\n");

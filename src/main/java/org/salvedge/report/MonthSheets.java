@@ -81,17 +81,6 @@ final class MonthSheets {
                         "Individuals chart of the mean log minutes of fixes, each against its fix's own; 100 % = as usual.",
                         why.minutes(),
                         1),
-                charted(
-                        "By month",
-                        "Thirteen months. Sets stand under the month they were decided in, margins under that of the exit.",
-                        tables.byMonth()),
-                figures(
-                        "Yield",
-                        "Attempts on sets decided in " + month + ", by family and fix.",
-                        YieldSheets.ofMonth("Yield by family and fix", review.byFamilyAndFix()),
-                        2),
-                figures("Fixes", year, why.fixes(), 2),
-                figures("Fixes by family", year, why.fixesByFamily(), 3),
                 figures(
                         "Prefer",
                         "Fixes with eight first attempts at least, the best against the next best.",
@@ -106,6 +95,17 @@ final class MonthSheets {
                         TIME,
                         "Attempts on sets decided in " + month + "; failures are charged too.",
                         tables.timePerFix()),
+                charted(
+                        "By month",
+                        "Thirteen months. Sets stand under the month they were decided in, margins under that of the exit.",
+                        tables.byMonth()),
+                figures(
+                        "Yield",
+                        "Attempts on sets decided in " + month + ", by family and fix.",
+                        YieldSheets.ofMonth("Yield by family and fix", review.byFamilyAndFix()),
+                        2),
+                figures("Fixes", year, why.fixes(), 2),
+                figures("Fixes by family", year, why.fixesByFamily(), 3),
                 figures("Suppliers", years, outcomes.suppliers(), 1),
                 figures(
                         "Kept",

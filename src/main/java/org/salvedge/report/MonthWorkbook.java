@@ -12,7 +12,8 @@ import org.salvedge.yield.MonthReview;
 
 /** The monthly review as an XLSX workbook: a first page that fits one sheet of paper, then what stands behind it. */
 public final class MonthWorkbook {
-    private static final int CHART_ROWS = 15;
+    private static final int UPPER_CHARTS = 12;
+    private static final int LOWER_CHARTS = 15;
 
     private MonthWorkbook() {}
 
@@ -43,7 +44,9 @@ public final class MonthWorkbook {
         Book book = new Book(paper, "Month " + month);
         XSSFSheet front = book.sheet("Month");
         Map<String, Charted> charted = new HashMap<>();
+        Defined defined = new Defined();
         for (MonthSheets.Sheet sheet : MonthSheets.of(review, notes)) {
+            defined.add(sheet.name(), sheet.table());
             if (sheet.charted()) {
                 charted.put(sheet.name(), Charted.on(book, sheet.name(), sheet.about(), sheet.table()));
             } else if (sheet.lists()) {
@@ -52,11 +55,11 @@ public final class MonthWorkbook {
                 book.longTable(sheet.name(), sheet.about(), sheet.table(), sheet.frozen());
             }
         }
-        DefinitionSheet.write(book);
+        DefinitionSheet.write(book, defined);
         MonthFront page = new MonthFront(book, front, review, notes);
         int below = page.write();
         charts(new Charts(front), below, month, paper, charted);
-        page.deeds(below + 2 * CHART_ROWS);
+        page.deeds(below + UPPER_CHARTS + LOWER_CHARTS);
         Print.setUp(front, paper, false, 1);
         front.setDisplayGridlines(false);
         front.setHorizontallyCenter(true);
@@ -64,14 +67,14 @@ public final class MonthWorkbook {
     }
 
     private static void charts(Charts charts, int below, String month, Paper paper, Map<String, Charted> on) {
-        int middle = below + CHART_ROWS;
-        int end = middle + CHART_ROWS;
+        int middle = below + UPPER_CHARTS;
+        int end = middle + LOWER_CHARTS;
         String currency = paper.currency().getCurrencyCode();
         Charted months = Objects.requireNonNull(on.get(MonthSheets.CHART));
         charts.lines(
                 new Charts.Place(0, below, 2, middle),
                 "Yield by month, with control limits",
-                "0%",
+                "0\\ %",
                 months.run(Figure.POINT, 0, ""),
                 List.of(
                         months.run(Figure.VALUE, 0, "yield"),
@@ -88,9 +91,11 @@ public final class MonthWorkbook {
                         money.run(Figure.CHART_BASE, 0, "from"),
                         money.run(Figure.CHART_ABOVE, 0, "above"),
                         money.run(Figure.CHART_BELOW, 0, "below")));
+        Charted bids = Objects.requireNonNull(on.get(MonthSheets.OUTCOMES));
+        boolean lots = !bids.table().rows().isEmpty();
         Charted time = Objects.requireNonNull(on.get(MonthSheets.TIME));
         charts.bars(
-                new Charts.Place(0, middle, 2, end),
+                new Charts.Place(0, middle, lots ? 2 : MonthFront.COLUMNS, end),
                 "Minutes per saved set, by fix",
                 "#,##0",
                 true,
@@ -98,7 +103,9 @@ public final class MonthWorkbook {
                 List.of(
                         time.run(Figure.MINUTES_PER_SAVED, 0, month),
                         time.run(Figure.PER_SAVED_BEFORE, 0, "month before")));
-        Charted bids = Objects.requireNonNull(on.get(MonthSheets.OUTCOMES));
+        if (!lots) {
+            return;
+        }
         charts.bars(
                 new Charts.Place(2, middle, MonthFront.COLUMNS, end),
                 "Lots finished last: cost and outcome (" + currency + ")",

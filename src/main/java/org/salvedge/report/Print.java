@@ -12,8 +12,13 @@ final class Print {
     /** A footer holds 255 characters in all. */
     private static final int LONGEST_NAME = 60;
 
-    /** Rows of a long list that go to paper: a page or two. */
-    static final int ROWS_OF_LISTS = 60;
+    /** Rows of a long list that go to paper: a page. */
+    static final int ROWS_OF_LISTS = 48;
+
+    /** Digits of 10 points across the page, and how far a table may be shrunk to stand upright. */
+    private static final int UPRIGHT = 99;
+
+    private static final double SHRUNK = 0.8;
 
     private Print() {}
 
@@ -39,6 +44,11 @@ final class Print {
         footer.setLeft(plain(paper.shop()));
         footer.setCenter(paper.printedOn() + "  \u00b7  &A");
         footer.setRight("&P / &N");
+    }
+
+    /** Whether a table as wide as this, in digits of 10 points, is better read on a page laid across. */
+    static boolean across(int width) {
+        return width * SHRUNK > UPRIGHT;
     }
 
     static void firstRows(Sheet sheet, int rows, int columns) {

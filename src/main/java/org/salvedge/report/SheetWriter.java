@@ -27,9 +27,7 @@ final class SheetWriter {
     static final int FIRST_ROW = HEADING_ROW + 1;
     private static final int MOST_ROWS = 1_048_576 - FIRST_ROW - 2;
     private static final int WIDEST = 60;
-    /** Characters that surely fit a line of the widest column, broken between words. */
-    private static final int SAFE_LINE = 45;
-
+    private static final int FEW_ROWS = 100;
     private static final int NARROWEST = 8;
     private static final int UNITS_A_CHARACTER = 256;
     private static final int MARGIN = 2;
@@ -60,28 +58,66 @@ final class SheetWriter {
         int r = FIRST_ROW;
         for (List<@Nullable Object> values : table.rows()) {
             Row row = sheet.createRow(r++);
-            int longest = 0;
+            int lines = 1;
             for (int c = 0; c < spots.size(); c++) {
                 int characters = put(row, c, spots.get(c).kind, spots.get(c).of(values));
-                width[c] = Math.max(width[c], characters);
-                longest = Math.max(longest, characters);
+                width[c] = Math.max(width[c], characters + (spots.get(c).kind.right() ? 1 : MARGIN));
+                if (characters > WIDEST) {
+                    lines = Math.max(lines, TextLines.of(row.getCell(c).getStringCellValue(), WIDEST));
+                }
             }
-            if (longest > WIDEST) { // not every program makes room for wrapped text by itself
-                row.setHeightInPoints((1 + longest / SAFE_LINE) * LINE_POINTS);
+            if (lines > 1) { // not every program makes room for wrapped text by itself
+                row.setHeightInPoints(lines * LINE_POINTS);
             }
+        }
+        if (table.rows().isEmpty() && table.notes().isEmpty()) {
+            words(sheet.createRow(r).createCell(0), "None.", styles.small());
+        }
+        List<Row> notes = new ArrayList<>();
+        if (table.rows().size() <= FEW_ROWS) { // else the row may be on disk already
+            notes.add(sheet.getRow(1));
         }
         for (String note : table.notes()) {
-            words(sheet.createRow(++r).createCell(0), note, styles.small());
+            notes.add(sheet.createRow(++r));
+            words(notes.get(notes.size() - 1).createCell(0), note, styles.small());
         }
+        int paperColumns = onPaper(spots);
+        int across = 0;
         for (int c = 0; c < width.length; c++) {
-            int characters = Math.max(NARROWEST, Math.min(WIDEST, width[c] + MARGIN));
+            int characters = Math.max(NARROWEST, Math.min(WIDEST, width[c]));
             sheet.setColumnWidth(c, characters * UNITS_A_CHARACTER);
+            across += c < paperColumns ? characters : 0;
+        }
+        for (Row note : notes) {
+            wrap(note, across, paperColumns);
         }
         sheet.createFreezePane(frozen, FIRST_ROW);
         int last = Math.max(FIRST_ROW, FIRST_ROW + table.rows().size() - 1);
         sheet.setAutoFilter(new CellRangeAddress(HEADING_ROW, last, 0, spots.size() - 1));
-        Print.setUp(sheet, paper, true);
+        Print.setUp(sheet, paper, Print.across(across));
+        if (paperColumns < spots.size()) {
+            Print.firstRows(sheet, r + 1, paperColumns);
+        }
         sheet.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
+    }
+
+    /** Breaks the words of a row's first cell to the width of the table. */
+    private void wrap(Row row, int characters, int columns) {
+        int lines = TextLines.of(row.getCell(0).getStringCellValue(), characters);
+        row.getCell(0).setCellStyle(styles.smallWrapped());
+        row.setHeightInPoints(lines * LINE_POINTS + 1);
+        if (columns > 1) {
+            row.getSheet().addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));
+        }
+    }
+
+    /** How many columns go to paper: links and what only charts need, at the end of a table, do not. */
+    private static int onPaper(List<Spot> spots) {
+        int columns = spots.size();
+        while (columns > 1 && Figure.onlyOnScreen(spots.get(columns - 1).key)) {
+            columns--;
+        }
+        return columns;
     }
 
     void title(Sheet sheet, String title, String about) {
@@ -97,9 +133,11 @@ final class SheetWriter {
         for (int c = 0; c < spots.size(); c++) {
             Spot spot = spots.get(c);
             words(row.createCell(c), spot.heading, styles.heading(spot.kind.right()));
-            for (String line : spot.heading.split("\n", -1)) {
-                // The filter's button hides the end of a heading.
-                width[c] = Math.max(width[c], line.length() + MARGIN);
+            String[] parts = spot.heading.split("\n", -1);
+            for (int i = 0; i < parts.length; i++) {
+                // The filter's button hides the end of a heading's last line.
+                int beside = i == parts.length - 1 ? MARGIN + 1 : MARGIN;
+                width[c] = Math.max(width[c], parts[i].length() + beside);
             }
             lines = Math.max(lines, (int) spot.heading.lines().count());
         }
@@ -132,6 +170,11 @@ final class SheetWriter {
         if (value instanceof Boolean yes) {
             words(cell, yes ? "yes" : "no", styles.of(Kind.TEXT));
             return 3;
+        }
+        if (kind.isText() && value instanceof Integer number) { // a name, though it has digits only
+            cell.setCellValue(number);
+            cell.setCellStyle(styles.of(Kind.TEXT));
+            return number.toString().length();
         }
         if (kind.isText()) {
             String text = CellText.text(value);
@@ -197,12 +240,14 @@ final class SheetWriter {
         private final int part;
         private final Kind kind;
         private final String heading;
+        private final String key;
 
-        Spot(int column, int part, Kind kind, String heading) {
+        Spot(int column, int part, Kind kind, String heading, String key) {
             this.column = column;
             this.part = part;
             this.kind = kind;
             this.heading = heading;
+            this.key = key;
         }
 
         @Nullable
@@ -223,11 +268,11 @@ final class SheetWriter {
                     ? column.heading() + "\n" + paper.currency().getCurrencyCode()
                     : column.heading();
             if (column.kind() == Kind.INTERVAL) {
-                spots.add(new Spot(c, 0, Kind.RATIO, heading));
-                spots.add(new Spot(c, 1, Kind.RATIO, heading + "\nfrom"));
-                spots.add(new Spot(c, 2, Kind.RATIO, heading + "\nto"));
+                spots.add(new Spot(c, 0, Kind.RATIO, heading, column.key()));
+                spots.add(new Spot(c, 1, Kind.RATIO, heading + "\nfrom", column.key()));
+                spots.add(new Spot(c, 2, Kind.RATIO, heading + "\nto", column.key()));
             } else {
-                spots.add(new Spot(c, 0, column.kind(), heading));
+                spots.add(new Spot(c, 0, column.kind(), heading, column.key()));
             }
         }
         return spots;

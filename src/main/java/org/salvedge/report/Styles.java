@@ -41,9 +41,9 @@ final class Styles {
             case TEXT, KEY, YES_NO -> "General";
             case COUNT -> "#,##0";
             case MONEY, MONEY_TOTAL, MONEY_EACH -> "#,##0" + cents;
-            case RATIO, INTERVAL, BAR -> "0.0%";
+            case RATIO, INTERVAL, BAR -> "0.0\\ %";
             case MINUTES -> "#,##0.0";
-            case NUMBER -> "#,##0.##";
+            case NUMBER -> "#,##0.00";
             case DATE -> "yyyy-mm-dd";
         };
     }
@@ -153,8 +153,24 @@ final class Styles {
         return made.computeIfAbsent("bold", k -> font(plain(), POINTS, true));
     }
 
+    CellStyle boldWrapped() {
+        return made.computeIfAbsent("bold wrapped", k -> {
+            XSSFCellStyle style = font(plain(), POINTS, true);
+            style.setWrapText(true);
+            return style;
+        });
+    }
+
     CellStyle small() {
         return made.computeIfAbsent("small", k -> font(plain(), POINTS - 1, false));
+    }
+
+    CellStyle smallWrapped() {
+        return made.computeIfAbsent("small wrapped", k -> {
+            XSSFCellStyle style = font(plain(), POINTS - 1, false);
+            style.setWrapText(true);
+            return style;
+        });
     }
 
     CellStyle heading(boolean right) {

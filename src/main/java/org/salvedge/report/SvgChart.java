@@ -12,6 +12,9 @@ final class SvgChart {
     private static final double HEIGHT = 230;
     private static final double TOP = 12;
     private static final double RIGHT = 8;
+    /** Room for half of the axis' last number. */
+    private static final double MARGIN_OF_BARS = 18;
+
     private static final double CHARACTER = 5.4;
     private static final int STEPS = 5;
     private static final List<String> LOOKS = List.of("solid", "hatched", "outlined");
@@ -21,6 +24,7 @@ final class SvgChart {
     private final boolean percent;
     private double left = 52;
     private double bottom = 64;
+    private double right = RIGHT;
     private double low;
     private double high;
 
@@ -88,6 +92,7 @@ final class SvgChart {
     /** Bars beside their names, the first at the top. */
     static String bars(String title, List<String> categories, List<Series> series) {
         SvgChart c = new SvgChart(title, false);
+        c.right = MARGIN_OF_BARS;
         c.left = 12
                 + CHARACTER * categories.stream().mapToInt(String::length).max().orElse(0);
         c.bottom = 40;
@@ -96,7 +101,7 @@ final class SvgChart {
         double slot = (HEIGHT - TOP - c.bottom) / Math.max(1, categories.size());
         for (int step = 0; step <= STEPS; step++) {
             double v = c.low + (c.high - c.low) * step / STEPS;
-            double x = c.left + (WIDTH - c.left - RIGHT) * step / STEPS;
+            double x = c.across(v);
             c.add(
                     "<line class=\"grid\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>",
                     x, TOP, x, HEIGHT - c.bottom);
@@ -108,12 +113,13 @@ final class SvgChart {
             for (int s = 0; s < series.size(); s++) {
                 double v = series.get(s).values[i];
                 if (!Double.isNaN(v)) {
+                    double from = c.across(Math.min(0, v));
                     c.add(
                             "<rect class=\"%s\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>",
                             LOOKS.get(s),
-                            c.left,
+                            from,
                             TOP + slot * (i + 0.1) + thick * s,
-                            Math.max(0, (v - c.low) / (c.high - c.low) * (WIDTH - c.left - RIGHT)),
+                            c.across(Math.max(0, v)) - from,
                             thick);
                 }
             }
@@ -178,6 +184,11 @@ final class SvgChart {
 
     private double x(int i, int n) {
         return left + (WIDTH - left - RIGHT) * (i + 0.5) / n;
+    }
+
+    /** Where a value stands on an axis from left to right. */
+    private double across(double v) {
+        return left + (WIDTH - left - right) * (v - low) / (high - low);
     }
 
     private double y(double v) {

@@ -72,10 +72,11 @@ final class TraceTables {
         return first < 0
                 ? null
                 : new Linked(
-                        (SheetWriter.FIRST_ROW + first + 1) + " to " + (SheetWriter.FIRST_ROW + last + 1),
-                        sheet,
-                        first,
-                        last);
+                        rows(SheetWriter.FIRST_ROW + first + 1, SheetWriter.FIRST_ROW + last + 1), sheet, first, last);
+    }
+
+    private static String rows(int first, int last) {
+        return first == last ? "row " + first : "rows " + first + " to " + last;
     }
 
     Table sets() {

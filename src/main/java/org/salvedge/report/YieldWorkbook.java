@@ -55,14 +55,20 @@ public final class YieldWorkbook {
         XSSFSheet front = book.sheet("Summary");
         Charted most = Charted.on(
                 book, "Most decided", "The rows with most decided, for the charts of the first page.", most(yields));
+        Table every = YieldSheets.table("Yield by " + keys, yields);
         book.longTable(
                 "Yield",
                 yields.by().stream().anyMatch(Key::ofAttempts)
                         ? "Rows count attempts; margins stand with the deciding attempt of each set."
                         : "Rows count sets.",
-                YieldSheets.table("Yield by " + keys, yields),
+                every,
                 yields.by().size());
-        DefinitionSheet.write(book);
+        Defined defined = new Defined();
+        defined.add(
+                "Summary", Table.of(SHOWN.stream().map(Figure::column).toList()).build());
+        defined.add("Most decided", most.table());
+        defined.add("Yield", every);
+        DefinitionSheet.write(book, defined);
         int below = figures(book, front, keys, whole);
         charts(new Charts(front), below, paper, most);
         Print.setUp(front, paper, false, 1);
@@ -135,7 +141,7 @@ public final class YieldWorkbook {
         charts.bars(
                 new Charts.Place(0, below, 2, below + CHART_ROWS),
                 "Yield (shrunk) where most was decided",
-                "0%",
+                "0\\ %",
                 true,
                 most.run(Figure.ROW, 0, ""),
                 List.of(most.run(Figure.YIELD_SHRUNK, 0, "yield")));
