@@ -2,14 +2,18 @@ package org.salvedge.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.ArrayDeque;
 import java.util.Currency;
+import java.util.Deque;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.ledger.PackageSettings;
+import org.salvedge.report.WholeFile;
 import org.salvedge.shop.Basis;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Refused;
@@ -63,18 +67,20 @@ final class InitCommand extends Command {
             throw new Refused("there is a shop.toml here already, and it counts: " + shop.settingsFile()
                     + ". Change it there, or leave --currency, --zone and --from out");
         }
+        Made made = new Made();
         try {
             for (Path folder : new Path[] {shop.folder(), shop.lots(), shop.reports()}) {
-                Files.createDirectories(folder);
+                made.folder(folder);
             }
             if (writeSettings) {
-                Files.writeString(shop.settingsFile(), text);
+                made.file(shop.settingsFile(), text);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            Ledger.create(shop.ledgerFile(), settings, session.surroundings().clock())
+                    .close();
+            made.keep();
+        } finally {
+            made.takeBack();
         }
-        Ledger.create(shop.ledgerFile(), settings, session.surroundings().clock())
-                .close();
         session.say("A shop in " + shop.folder() + ", books in " + settings.currency() + ".");
         session.say(
                 writeSettings
@@ -82,6 +88,48 @@ final class InitCommand extends Command {
                         : "Settings as they were in " + shop.settingsFile());
         session.say("Next: salvedge preview MANIFEST, or salvedge import DIR to move in with a history.");
         return Status.DONE;
+    }
+
+    /** What was made on the way to a shop, to be taken back where it ends before there is one. */
+    private static final class Made {
+        private final Deque<Path> paths = new ArrayDeque<>();
+
+        void folder(Path folder) {
+            Deque<Path> missing = new ArrayDeque<>();
+            for (Path p = folder.toAbsolutePath(); p != null && !Files.exists(p); p = p.getParent()) {
+                missing.push(p);
+            }
+            try {
+                Files.createDirectories(folder);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            } finally {
+                missing.forEach(paths::push);
+            }
+        }
+
+        void file(Path file, String text) {
+            try {
+                WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+                paths.push(file);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        void keep() {
+            paths.clear();
+        }
+
+        void takeBack() {
+            for (Path path : paths) {
+                try {
+                    Files.deleteIfExists(path);
+                } catch (IOException e) {
+                    // Somebody put something there meanwhile: it stays, and the failure that led here is told.
+                }
+            }
+        }
     }
 
     private String settings(Session session) {

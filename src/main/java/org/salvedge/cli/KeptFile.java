@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -12,20 +13,27 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Refused;
 
 /** A seller's list on its way into the shop's folder of lists: beside its place until the lot is booked. */
 final class KeptFile {
     private static final int LONGEST = 80;
 
-    private final Path part;
-    private final Path place;
-    private final boolean inPlace;
+    private final @Nullable Path part;
+    private final Path folder;
+    private final String lot;
+    private final String name;
+    private @Nullable Path place;
 
-    private KeptFile(Path part, Path place, boolean inPlace) {
+    /** @param part its bytes, to be moved; null if it is in place */
+    private KeptFile(@Nullable Path part, Path folder, String lot, String name, @Nullable Path place) {
         this.part = part;
+        this.folder = folder;
+        this.lot = lot;
+        this.name = name;
         this.place = place;
-        this.inPlace = inPlace;
     }
 
     /**
@@ -38,17 +46,10 @@ final class KeptFile {
             Files.createDirectories(folder);
             if (source.getParent() != null && Files.isSameFile(source.getParent(), folder)) {
                 requireSame(source, source, sha256);
-                return new KeptFile(source, source, true);
+                return new KeptFile(null, folder, "", "", source);
             }
             Path name = source.getFileName();
             String safe = safe(name == null ? "list" : name.toString());
-            Path place = folder.resolve(safe);
-            if (Files.exists(place)) {
-                place = folder.resolve(safe(lot) + "-" + safe);
-            }
-            for (int i = 2; Files.exists(place); i++) {
-                place = folder.resolve(safe(lot) + "-" + i + "-" + safe);
-            }
             Path part = Files.createTempFile(folder, ".", ".part");
             try {
                 Files.copy(source, part, StandardCopyOption.REPLACE_EXISTING);
@@ -57,7 +58,7 @@ final class KeptFile {
                 Files.deleteIfExists(part);
                 throw e;
             }
-            return new KeptFile(part, place, false);
+            return new KeptFile(part, folder, safe(lot), safe, null);
         } catch (IOException e) {
             throw new UncheckedIOException(folder + ": the list could not be kept: " + e.getMessage(), e);
         }
@@ -95,27 +96,43 @@ final class KeptFile {
         return (shortened.isEmpty() ? "list" : shortened) + ending;
     }
 
-    /** Puts it in place. */
+    /** Puts it in place, under the first name that nobody has: another receipt may be putting its own there. */
     void settle() {
+        if (part == null) {
+            return;
+        }
         try {
-            if (!inPlace) {
-                Files.move(part, place, StandardCopyOption.ATOMIC_MOVE);
-            }
+            place = newFile();
+            Files.move(part, place, StandardCopyOption.ATOMIC_MOVE); // over the empty file that keeps the name
         } catch (IOException e) {
-            throw new UncheckedIOException(place + ": the list could not be put there: " + e.getMessage(), e);
+            throw new UncheckedIOException(folder + ": the list could not be put there: " + e.getMessage(), e);
         }
     }
 
-    /** Where it stands. */
+    private Path newFile() throws IOException {
+        for (int i = 0; ; i++) {
+            String free = i == 0 ? name : lot + (i == 1 ? "-" : "-" + i + "-") + name;
+            try {
+                return Files.createFile(folder.resolve(free));
+            } catch (FileAlreadyExistsException e) {
+                // The next name.
+            }
+        }
+    }
+
+    /** Where it stands, once it has settled. */
     Path place() {
-        return place;
+        return Objects.requireNonNull(place, "not settled");
     }
 
     /** Takes away what was put here. */
     void drop() {
+        if (part == null) {
+            return;
+        }
         try {
-            if (!inPlace) {
-                Files.deleteIfExists(part);
+            Files.deleteIfExists(part);
+            if (place != null) {
                 Files.deleteIfExists(place);
             }
         } catch (IOException e) {

@@ -47,9 +47,7 @@ public final class Ledger implements AutoCloseable {
         if (Files.exists(file)) {
             throw new Refused("there is a ledger already: " + file);
         }
-        return opened(Database.forWriting(file, true), settings, clock, database -> {
-            database.doWrite(c -> Schema.create(c, settings.currency()));
-        });
+        return opened(NewFile.make(file, settings.currency()), settings, clock, database -> {});
     }
 
     /** Opens a ledger to read and write; waits up to some seconds for another writer. */

@@ -2,13 +2,17 @@ package org.salvedge.report;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.Enumeration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
@@ -26,6 +30,8 @@ import org.salvedge.shop.Refused;
 /** Reads back a bench sheet that came from {@link BenchSheet}: what was written into each row, as text. */
 public final class BenchSheetReader {
     private static final long LARGEST_FILE = 20_000_000;
+    private static final long MOST_UNPACKED = 16L << 20;
+    private static final int MOST_PARTS = 1000;
 
     private BenchSheetReader() {}
 
@@ -75,6 +81,7 @@ public final class BenchSheetReader {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST_FILE) {
                 throw new Refused(file.getFileName() + " is no bench sheet: not a file, or too large for one");
             }
+            requireModest(file);
             try (OPCPackage zip = OPCPackage.open(new File(file.toString()), PackageAccess.READ);
                     XSSFWorkbook book = new XSSFWorkbook(zip)) {
                 XSSFSheet sheet = book.getSheet(BenchSheet.NAME);
@@ -89,6 +96,26 @@ public final class BenchSheetReader {
                 throw refused;
             }
             throw new Refused(file.getFileName() + " cannot be read as a workbook (XLSX): " + e.getMessage());
+        }
+    }
+
+    /** POI holds every part whole in memory, so what comes out of the package is counted before; what it says of itself may be false. */
+    private static void requireModest(Path file) throws IOException {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            byte[] buffer = new byte[1 << 16];
+            long unpacked = 0;
+            Enumeration<? extends ZipEntry> parts = zip.entries();
+            for (int n = 1; parts.hasMoreElements(); n++) {
+                try (InputStream in = zip.getInputStream(parts.nextElement())) {
+                    for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                        unpacked += read;
+                        if (unpacked > MOST_UNPACKED || n > MOST_PARTS) {
+                            throw new Refused(
+                                    file.getFileName() + " is no bench sheet: too large for one when unpacked");
+                        }
+                    }
+                }
+            }
         }
     }
 

@@ -28,6 +28,31 @@ class KeptFileTest {
     }
 
     @Test
+    void listsOfOneNameThatAreReceivedAtOnceAreAllKept() throws IOException {
+        Path lots = folder.resolve("lots");
+        Path list = Files.writeString(folder.resolve("list.csv"), "abc");
+        KeptFile one = KeptFile.copy(list, lots, "L1", SHA256_OF_ABC);
+        KeptFile two = KeptFile.copy(list, lots, "L2", SHA256_OF_ABC);
+        KeptFile three = KeptFile.copy(list, lots, "L2", SHA256_OF_ABC);
+        KeptFile four = KeptFile.copy(list, lots, "L2", SHA256_OF_ABC);
+        KeptFile dropped = KeptFile.copy(list, lots, "L1", SHA256_OF_ABC);
+        one.settle();
+        two.settle();
+        three.settle();
+        four.settle();
+        dropped.drop();
+
+        assertThat(one.place()).isEqualTo(lots.resolve("list.csv")).hasContent("abc");
+        assertThat(two.place()).isEqualTo(lots.resolve("L2-list.csv")).hasContent("abc");
+        assertThat(three.place()).isEqualTo(lots.resolve("L2-2-list.csv")).hasContent("abc");
+        assertThat(four.place()).isEqualTo(lots.resolve("L2-3-list.csv")).hasContent("abc");
+        two.drop();
+        try (Stream<Path> left = Files.list(lots)) {
+            assertThat(left).hasSize(3);
+        }
+    }
+
+    @Test
     void aListThatChangedMeanwhileIsRefusedAndNothingIsLeft() throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), "abd");
         assertThatThrownBy(() -> KeptFile.copy(list, folder.resolve("lots"), "L1", SHA256_OF_ABC))

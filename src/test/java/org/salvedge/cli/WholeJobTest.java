@@ -41,6 +41,26 @@ class WholeJobTest {
         assertThat(fresh.err()).contains("there is a shop here already");
     }
 
+    /** What stands in the way shows up only when the file of the ledger is there already, or before it can be made. */
+    @ParameterizedTest
+    @ValueSource(strings = {"shop.db-wal", "shop.db"})
+    void aShopIsMadeWholeOrNotAtAll(String inTheWay, @TempDir Path elsewhere) throws IOException {
+        Path hindrance = elsewhere.resolve(inTheWay);
+        if (inTheWay.endsWith("-wal")) {
+            Files.createDirectory(hindrance);
+        } else {
+            Files.createSymbolicLink(hindrance, elsewhere.resolve("not there/shop.db"));
+        }
+        TestShop fresh = new TestShop(elsewhere);
+
+        assertThat(fresh.run("init", "--currency", "JPY")).as(fresh.err()).isEqualTo(Status.UNREADABLE);
+        assertThat(elsewhere.toFile().list()).containsExactly(inTheWay);
+
+        Files.delete(hindrance);
+        assertThat(fresh.run("init", "--currency", "CHF")).as(fresh.err()).isZero();
+        assertThat(fresh.out()).contains("books in CHF");
+    }
+
     @Test
     void settingsThatWereThereAlreadyStay(@TempDir Path elsewhere) throws IOException {
         Files.writeString(elsewhere.resolve("shop.toml"), "currency = \"CHF\"\nlabour_rate = 40\n");

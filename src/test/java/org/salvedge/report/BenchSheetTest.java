@@ -5,10 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
@@ -107,5 +114,54 @@ class BenchSheetTest {
         assertThatThrownBy(() -> BenchSheetReader.read(other))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("other.xlsx");
+    }
+
+    /** Packed 40 times smaller, which a packing library takes for ordinary. */
+    @Test
+    void aSheetThatSwellsWhenUnpackedIsRefusedBeforeItIsRead() throws Exception {
+        Path bomb = folder.resolve("bomb.xlsx");
+        byte[] block = new byte[3_000];
+        Random random = new Random(1);
+        for (int i = 0; i < block.length; i++) {
+            block[i] = (byte) ('a' + random.nextInt(26));
+        }
+        try (ZipFile from = new ZipFile(file.toFile());
+                ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(bomb))) {
+            for (ZipEntry entry : Collections.list(from.entries())) {
+                to.putNextEntry(new ZipEntry(entry.getName()));
+                from.getInputStream(entry).transferTo(to);
+                if (entry.getName().equals("xl/worksheets/sheet1.xml")) {
+                    to.write("<!--".getBytes(StandardCharsets.US_ASCII));
+                    for (int i = 0; i < 20_000_000 / block.length; i++) {
+                        for (int j = 0; j < 20; j++) {
+                            block[random.nextInt(block.length)] = (byte) ('a' + random.nextInt(26));
+                        }
+                        to.write(block);
+                    }
+                    to.write("-->".getBytes(StandardCharsets.US_ASCII));
+                }
+            }
+        }
+        assertThat(Files.size(bomb)).isBetween(200_000L, 2_000_000L);
+
+        assertThatThrownBy(() -> BenchSheetReader.read(bomb))
+                .isInstanceOf(Refused.class)
+                .hasMessage("bomb.xlsx is no bench sheet: too large for one when unpacked");
+    }
+
+    @Test
+    void aSheetOfAWholeLargeLotIsRead() {
+        List<BenchSheet.Row> rows = IntStream.range(0, 2_000)
+                .mapToObj(i -> new BenchSheet.Row(
+                        "L0042-" + i, "Kestrel KX-55A" + i + ", 55 in", "untested", "row_drive", 70, 17, "B" + i, null))
+                .toList();
+        BenchSheet.write(
+                file,
+                "Bench",
+                LocalDate.of(2026, 3, 14),
+                rows,
+                new BenchSheet.Choices(List.of("row_drive"), List.of("none"), List.of("A")),
+                "A4");
+        assertThat(BenchSheetReader.read(file)).hasSize(2_000);
     }
 }

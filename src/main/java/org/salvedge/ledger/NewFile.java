@@ -1,0 +1,53 @@
+package org.salvedge.ledger;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Currency;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The file of a new ledger: whole, or not there; half of one would be taken for a shop. */
+final class NewFile {
+    private NewFile() {}
+
+    static Database make(Path file, Currency currency) {
+        List<Path> absent = Stream.of("", "-wal", "-shm", "-journal")
+                .map(end -> file.resolveSibling(file.getFileName() + end))
+                .filter(f -> !Files.exists(f, LinkOption.NOFOLLOW_LINKS))
+                .toList();
+        boolean done = false;
+        try {
+            Database database = withTables(file, currency);
+            done = true;
+            return database;
+        } finally {
+            if (!done) {
+                absent.forEach(NewFile::delete);
+            }
+        }
+    }
+
+    private static Database withTables(Path file, Currency currency) {
+        Database database = Database.forWriting(file, true);
+        boolean done = false;
+        try {
+            database.doWrite(c -> Schema.create(c, currency));
+            done = true;
+            return database;
+        } finally {
+            if (!done) {
+                database.close();
+            }
+        }
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // The failure that led here is told.
+        }
+    }
+}
