@@ -4,6 +4,7 @@ import java.time.Clock;
 import org.salvedge.ledger.Progress;
 import org.salvedge.report.Screen;
 import org.salvedge.report.Shapes;
+import org.salvedge.report.Visible;
 
 /** One line on a terminal's standard error that tells how far long work has come; nothing where nobody watches. */
 final class ProgressLine implements Progress, AutoCloseable {
@@ -35,7 +36,7 @@ final class ProgressLine implements Progress, AutoCloseable {
                 Math.round(done * 100),
                 bar,
                 " ".repeat(CELLS - bar.length()),
-                what);
+                Visible.text(what, screen));
         draw(line.substring(0, Math.min(WIDTH, line.length())));
         drawn = true;
     }

@@ -47,6 +47,6 @@ final class SellersList {
     private @Nullable String ask(Path file) {
         Terminal terminal = session.terminal();
         Path name = file.getFileName();
-        return terminal.asks() ? terminal.secret("Password of " + session.visible(String.valueOf(name)) + ": ") : null;
+        return terminal.asks() ? terminal.secret("Password of " + name + ": ") : null;
     }
 }

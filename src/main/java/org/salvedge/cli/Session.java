@@ -25,7 +25,7 @@ final class Session {
     }
 
     Terminal terminal() {
-        return surroundings.terminal();
+        return new CleanTerminal(surroundings.terminal());
     }
 
     ShopFolder shop() {

@@ -9,9 +9,14 @@ import java.util.stream.Collectors;
 import org.salvedge.shop.Claim;
 import org.salvedge.shop.Coded;
 import org.salvedge.shop.Codes;
+import org.salvedge.shop.Fact;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
+import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
+import org.salvedge.shop.Part;
+import org.salvedge.shop.Text;
+import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
 
 /** The types of columns that hold labels and codes, each kept as a number in a dictionary. */
@@ -23,7 +28,7 @@ final class Labels {
     static final Type<String> OWN = new Type<>("string", true) {
         @Override
         String parse(String cell, Currency lot, Codec codec) {
-            return Parse.text(cell);
+            return requireSeen(Parse.text(cell), cell);
         }
 
         @Override
@@ -38,16 +43,42 @@ final class Labels {
 
     private Labels() {}
 
+    /**
+     * A label that goes on record for the first time shows all that it is, so that two that look the same are the same. Older
+     * records may hold others, which are still read.
+     *
+     * @throws BadCell if it does not
+     */
+    static void requireSeen(Fact fact) {
+        if (fact instanceof Lot lot) {
+            requireSeen(lot, lot.lot().value());
+        } else if (fact instanceof TvSet set) {
+            requireSeen(set, set.unit().value());
+        } else if (fact instanceof Part part) {
+            requireSeen(part, part.part());
+        }
+    }
+
+    private static <V> V requireSeen(V named, String label) {
+        if (label.codePoints().anyMatch(Text::isCommand)) {
+            throw new BadCell(
+                    "holds a character that is not seen or that turns others around", "Type the label again by hand.");
+        }
+        return named;
+    }
+
     private static <V> Type<V> label(
             Function<String, V> make, Function<Codec, Dictionary> dictionary, Function<V, String> value) {
         return new Type<>("string", false) {
             @Override
             V parse(String cell, Currency lot, Codec codec) {
+                V label;
                 try {
-                    return make.apply(cell);
+                    label = make.apply(cell);
                 } catch (IllegalArgumentException e) {
                     throw new BadCell("is not a label", "Use 1 to 100 characters, none at the ends a space.");
                 }
+                return requireSeen(label, cell);
             }
 
             @Override

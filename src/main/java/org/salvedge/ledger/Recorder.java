@@ -43,7 +43,7 @@ final class Recorder {
             return List.of();
         }
         for (Fact fact : facts) {
-            requireGood(fact);
+            requireGood(fact, true);
         }
         List<Long> numbers = new ArrayList<>();
         Set<UnitId> touched = new LinkedHashSet<>();
@@ -64,7 +64,7 @@ final class Recorder {
     long amend(long entry, Fact amended, String why) throws SQLException {
         Fact old = standing(entry).fact();
         Fact changed = Identity.filled(old, amended);
-        requireGood(changed);
+        requireGood(changed, false);
         Identity.requireSame(old, changed);
         Identity.requireDigits(old, changed, references);
         Batches.supersede(store.connection(), entry, next, why);
@@ -168,9 +168,12 @@ final class Recorder {
                         : "entry " + entry + " took entry " + old + " back; record it anew instead");
     }
 
-    private void requireGood(Fact fact) {
+    private void requireGood(Fact fact, boolean isNew) {
         try {
             check.check(fact);
+            if (isNew) {
+                Labels.requireSeen(fact);
+            }
         } catch (BadCell e) {
             throw new Refused(describe(fact) + ": " + e.problem() + ". " + e.advice());
         }

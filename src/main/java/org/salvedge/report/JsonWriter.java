@@ -17,6 +17,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
+import org.salvedge.shop.Text;
 
 /**
  * JSON for other programs: numbers in full precision, money as a number with the digits of its currency, null where a figure is
@@ -54,7 +55,7 @@ public final class JsonWriter {
         } else if (value instanceof Map<?, ?> map) {
             json.writeStartObject();
             for (Map.Entry<?, ?> e : map.entrySet()) {
-                json.writeFieldName(String.valueOf(e.getKey()));
+                json.writeFieldName(whole(String.valueOf(e.getKey())));
                 put(json, e.getValue());
             }
             json.writeEndObject();
@@ -93,8 +94,21 @@ public final class JsonWriter {
         } else if (value instanceof Temporal) {
             json.writeString(value.toString());
         } else {
-            json.writeString(CellText.text(value));
+            json.writeString(whole(CellText.text(value)));
         }
+    }
+
+    /** Without halves of characters, which no UTF-8 can hold. */
+    private static String whole(String text) {
+        boolean halves = text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+        if (!halves) {
+            return text;
+        }
+        StringBuilder out = new StringBuilder(text.length());
+        text.codePoints()
+                .map(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE ? '\ufffd' : c)
+                .forEach(out::appendCodePoint);
+        return out.toString();
     }
 
     private static void number(JsonGenerator json, double number) throws IOException {
@@ -144,10 +158,9 @@ public final class JsonWriter {
 
         @Override
         public @Nullable SerializableString getEscapeSequence(int c) {
-            // Halves of pairs come one by one here and are no business of ours.
-            return !Character.isSurrogate((char) c) && Visible.isCommand(c)
-                    ? new SerializedString(String.format(Locale.ROOT, "\\u%04X", c))
-                    : null;
+            // Characters beyond U+FFFF come here half by half, and some of them are such; JSON's own escapes are by
+            // halves too.
+            return Text.isCommand(c) ? new SerializedString(String.format(Locale.ROOT, "\\u%04X", c)) : null;
         }
     }
 }

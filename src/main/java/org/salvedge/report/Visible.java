@@ -1,6 +1,7 @@
 package org.salvedge.report;
 
 import java.text.Normalizer;
+import org.salvedge.shop.Text;
 
 /** Text as it may go to a terminal or a file: nothing that a terminal would obey or that would hide what stands there. */
 public final class Visible {
@@ -25,7 +26,7 @@ public final class Visible {
         from.codePoints().forEach(c -> {
             if (c == '\t') {
                 out.append(' ');
-            } else if (isCommand(c)) {
+            } else if (Text.isCommand(c)) {
                 out.append(unicode ? "\uFFFD" : "?");
             } else if (unicode || c < 0x7f) {
                 out.appendCodePoint(c);
@@ -56,15 +57,5 @@ public final class Visible {
             }
         }
         return true;
-    }
-
-    /** Whether a terminal may obey the character, or it changes how its neighbours are read. */
-    static boolean isCommand(int c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
-                true;
-            case Character.FORMAT -> c != 0x00ad && c != 0x200c && c != 0x200d; // soft hyphen and joiners do no harm
-            default -> false;
-        };
     }
 }

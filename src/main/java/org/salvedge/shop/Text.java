@@ -23,6 +23,17 @@ public final class Text {
         }
     }
 
+    /** Whether a terminal may obey the character, or it changes how its neighbours are read, as marks of direction do. */
+    public static boolean isCommand(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
+            case Character.FORMAT ->
+                codePoint != 0x00ad && codePoint != 0x200c && codePoint != 0x200d; // soft hyphen and joiners do no harm
+            default -> false;
+        };
+    }
+
     private static int compareCodePoints(String a, String b) {
         int n = Math.min(a.length(), b.length());
         for (int i = 0; i < n; i++) {

@@ -107,6 +107,7 @@ class ImportRefusalsTest {
             attempts | row_drive,contact_mask | unknown,none | attempts.csv, row 2: a pass needs a fix or a finding; with no fix, name the fault (none_found if it just works). Mend the row.
             exits | sold | gave | exits.csv, row 2, column "exit": "gave" is not known here. Write one of sold, stripped, recycled, returned, lost.
             exits | sold | stripped | comebacks.csv, row 2, column "on": "2026-03-09" is of a set that was not sold at that time. Mend the day, or what comes before it.
+            units | L1-003,L1 | L1-\u2067003,L1 | units.csv, row 4, column "unit": "L1-\u2067003" holds a character that is not seen or that turns others around. Type the label again by hand.
             comebacks | L1-001 | L1-009 | comebacks.csv, row 2, column "unit": "L1-009" is not a set of this package. Add it to the sets, or mend the label.
             """)
     void aBadCellIsNamed(String file, String from, String to, String message) throws IOException {

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.Exit;
 import org.salvedge.shop.ExitKind;
@@ -298,5 +300,14 @@ class RecordingRulesTest {
         assertThat(entries).containsExactly(5L);
         assertThat(ledger.nextAttempt()).isEqualTo(2);
         assertThat(ledger.nextBid()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0x200e, 0x200f, 0x202a, 0x202e, 0x2066, 0x2069, 0x061c, 0xfeff, 0xe0041})
+    void aNewLabelShowsAllThatItIs(int mark) {
+        String label = "L" + Character.toString(mark) + "7";
+        refuses("holds a character that is not seen", lot(label, "2026-03-01", "10.00"));
+        refuses("holds a character that is not seen", set(label, "L1").build());
+        refuses("holds a character that is not seen", part(label, null, null));
     }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.Quantity;
+import org.salvedge.shop.Text;
 
 class DataWritersTest {
     private static final Currency EUR = Currency.getInstance("EUR");
@@ -111,10 +113,25 @@ class DataWritersTest {
         String text = "\u001b[2J\u009b1m\u007f\u202e\u2028 Käthe \ud83d\ude00 =1";
         StringWriter out = new StringWriter();
         JsonWriter.write(Map.of("t", text), out);
-        assertThat(out.toString().strip().codePoints().filter(Visible::isCommand))
-                .isEmpty();
+        assertThat(out.toString().strip().codePoints().filter(Text::isCommand)).isEmpty();
         JsonNode read = new ObjectMapper().readTree(out.toString());
         assertThat(read.get("t").asText()).isEqualTo(text);
         assertThat(out.toString()).contains("Käthe");
+    }
+
+    /** U+1F600 is a face; U+E0041 and U+1D173 are not seen; a half of a pair is no character (RFC 8259, section 8.2). */
+    @Test
+    void jsonOfCharactersBeyondTheFirstPlaneIsValidUtf8AndHidesNothing() throws IOException {
+        String whole = "a\ud83d\ude00\udb40\udc41\ud834\udd73z";
+        StringWriter out = new StringWriter();
+        JsonWriter.write(Map.of("t", whole, "half", "x\ud83d y\ude00\ud83d", "key\ud83d", 1), out);
+
+        byte[] utf8 = out.toString().getBytes(StandardCharsets.UTF_8);
+        assertThat(new String(utf8, StandardCharsets.UTF_8)).isEqualTo(out.toString());
+        assertThat(out.toString().strip().codePoints().filter(Text::isCommand)).isEmpty();
+        JsonNode read = new ObjectMapper().readTree(utf8);
+        assertThat(read.get("t").asText()).isEqualTo(whole);
+        assertThat(read.get("half").asText()).isEqualTo("x\ufffd y\ufffd\ufffd");
+        assertThat(read.get("key\ufffd").asInt()).isEqualTo(1);
     }
 }
