@@ -139,8 +139,9 @@ final class Charts {
         if (i == 1) {
             XDDFPatternFillProperties hatch = new XDDFPatternFillProperties();
             hatch.setPresetPattern(PresetPattern.WIDE_UPWARD_DIAGONAL);
-            hatch.setForegroundColor(XDDFColor.from(OTHER));
-            hatch.setBackgroundColor(XDDFColor.from(WHITE));
+            // Set by hand: the library's own setters leave the colours empty.
+            hatch.getXmlObject().addNewFgClr().addNewSrgbClr().setVal(OTHER);
+            hatch.getXmlObject().addNewBgClr().addNewSrgbClr().setVal(WHITE);
             series.setFillProperties(hatch);
         } else {
             series.setFillProperties(fill(i == 0 ? MAIN : LIGHT));
