@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Basis;
 import org.salvedge.shop.LandedCost;
@@ -60,8 +61,13 @@ final class LotShares {
         void about(int lotId, String problem) throws SQLException;
     }
 
-    /** Works all shares out; gives the lots back with basis and received day filled in. */
-    void share(Int2ObjectOpenHashMap<Lot> lots, Dictionary units, int largestUnit, Complaint complaint)
+    /**
+     * Works the shares out; gives the lots back with basis and received day filled in.
+     *
+     * @param known whether all the sets of a lot were seen; the others are left as they are
+     */
+    void share(
+            Int2ObjectOpenHashMap<Lot> lots, Dictionary units, int largestUnit, IntPredicate known, Complaint complaint)
             throws SQLException {
         shares = new long[largestUnit + 1];
         Arrays.fill(shares, NONE);
@@ -70,6 +76,9 @@ final class LotShares {
             members.computeIfAbsent(lot.getInt(i), l -> new IntArrayList()).add(i);
         }
         for (int id : lots.keySet().toIntArray()) {
+            if (!known.test(id)) {
+                continue;
+            }
             Lot one = lots.get(id);
             IntArrayList rows = members.getOrDefault(id, new IntArrayList());
             List<TvSet> sets = new ArrayList<>(rows.size());

@@ -2,9 +2,11 @@ package org.salvedge.ledger;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
 import it.unimi.dsi.fastutil.ints.Int2IntOpenHashMap;
+import it.unimi.dsi.fastutil.ints.IntOpenHashSet;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.BitSet;
 import java.util.Currency;
 import java.util.Set;
 import java.util.function.LongConsumer;
@@ -32,6 +34,8 @@ final class PackageRows {
     private int lotsRead;
     private int lotsHeld;
     private final Int2IntOpenHashMap lotRow = new Int2IntOpenHashMap();
+    private final IntOpenHashSet notAllRead = new IntOpenHashSet(); // lots whose sets' shares cannot be judged
+    private boolean someOfNoLot;
 
     /** Where good rows go. */
     interface RowSink {
@@ -143,6 +147,7 @@ final class PackageRows {
             return;
         }
         ProblemList later = new ProblemList();
+        long unreadCells = 0;
         UnitTable t = Tables.UNITS;
         try (CsvFile file = CsvFile.open(path, later, bytesRead)) {
             RowParser<TvSet> parser = RowParser.of(t, file, later, codec, today);
@@ -150,12 +155,21 @@ final class PackageRows {
                 return;
             }
             parser.only(Set.of(t.unit, t.lot, t.arrived, t.inches, t.asking, t.landedCost));
+            BitSet seen = new BitSet();
             for (CsvRecord record = file.next(); record != null; record = file.next()) {
+                long unread = later.count();
                 Values<TvSet> values = parser.values(record, v -> currency(t, v));
+                unreadCells += later.count() - unread;
                 UnitId unit = values.get(t.unit);
                 LotId lot = values.get(t.lot);
                 int id = unit == null ? -1 : units.id(unit.value());
-                if (unit != null && lot != null && lotOrNull(lot) != null && !values.isSpoilt()) {
+                boolean good = unit != null && !values.isSpoilt() && !seen.get(id);
+                if (lot == null || !sets.hasSeen(lot)) {
+                    someOfNoLot = true;
+                } else if (!good) {
+                    notAllRead.add(codec.lots().find(lot.value()));
+                } else if (lotOrNull(lot) != null) {
+                    seen.set(id);
                     shares.add(
                             id,
                             codec.lots().find(lot.value()),
@@ -165,23 +179,24 @@ final class PackageRows {
                             values.get(t.landedCost));
                 }
             }
+            someOfNoLot |= later.count() > unreadCells; // rows that are none
         }
     }
 
+    /** Tells wrong landed costs beside whatever else is wrong, but only where all that they rest on could be read. */
     private void shareOut() throws SQLException {
-        if (problems.isEmpty()) {
-            shares.share(
-                    sets.lots(),
-                    units,
-                    units.largest(),
-                    (lot, problem) -> problems.add(
-                            files.name(Tables.LOTS),
-                            lotRow.get(lot),
-                            "lot",
-                            codec.lots().text(lot),
-                            problem,
-                            ""));
-        }
+        shares.share(
+                sets.lots(),
+                units,
+                units.largest(),
+                lot -> !someOfNoLot && !notAllRead.contains(lot),
+                (lot, problem) -> problems.add(
+                        files.name(Tables.LOTS),
+                        lotRow.get(lot),
+                        "lot",
+                        codec.lots().text(lot),
+                        problem,
+                        ""));
         int[] ids = sets.lots().keySet().toIntArray();
         it.unimi.dsi.fastutil.ints.IntArrays.quickSort(ids, (a, b) -> Integer.compare(lotRow.get(a), lotRow.get(b)));
         for (int id : ids) {
@@ -203,12 +218,16 @@ final class PackageRows {
 
         @Override
         public boolean keep(Lot lot, RowParser<Lot> row) throws SQLException {
+            int id = codec.lots().id(lot.lot().value());
             try {
                 FactCheck.checkRate(lot.currency(), lot.rate(), codec.book());
             } catch (BadCell e) {
                 row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
+                notAllRead.add(id);
             }
-            int id = codec.lots().id(lot.lot().value());
+            if (sets.lots().containsKey(id)) {
+                notAllRead.add(id);
+            }
             lotsRead++;
             lotsHeld += held.lot(id) ? 1 : 0;
             if (RowCheck.isNew(sets.lots().containsKey(id), held.lot(id), Tables.LOTS.lot, lot.lot(), row)) {

@@ -53,6 +53,11 @@ final class PackageSets implements EventLog.Sets {
         }
     }
 
+    boolean hasSeen(LotId label) throws SQLException {
+        int id = codec.lots().find(label.value());
+        return id >= 0 && lotsSeen.get(id);
+    }
+
     /** There is a row for that set, good or bad. */
     void seeUnit(@Nullable UnitId label) throws SQLException {
         if (label != null) {
@@ -84,8 +89,7 @@ final class PackageSets implements EventLog.Sets {
     /** Whether a row may speak of that lot; tells it if not. */
     <F extends org.salvedge.shop.Fact> boolean requireLot(LotId label, Column<F, LotId> column, RowParser<F> row)
             throws SQLException {
-        int id = codec.lots().find(label.value());
-        if (id >= 0 && lotsSeen.get(id)) {
+        if (hasSeen(label)) {
             return true;
         }
         if (!lotsBroken) {

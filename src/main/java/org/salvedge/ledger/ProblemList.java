@@ -31,6 +31,10 @@ final class ProblemList {
         return count == 0;
     }
 
+    long count() {
+        return count;
+    }
+
     /** @throws Refused if there are any */
     void refuse(String whole) {
         if (count == 0) {

@@ -207,6 +207,60 @@ class ImportRefusalsTest {
                                 + " to 101.00, the lot cost 100.01; mend one of them, or leave them empty to have the cost shared");
     }
 
+    private static final String TWO_LOTS = """
+            lot,supplier,bought_on,currency,price
+            L1,Kavo Salvage,2026-03-01,EUR,100.00
+            L2,Kavo Salvage,2026-03-01,EUR,50.00
+            """;
+
+    private static final String WRONG_OF_L2 =
+            "lots.csv, row 3, column \"lot\": \"L2\" the landed costs given for the sets of lot"
+                    + " L2 add up to 51.00, the lot cost 50.00; mend one of them, or leave them empty to have the cost shared";
+
+    private Packages twoLots(String lots, String firstSet) {
+        return good().with("lots", lots)
+                .with(
+                        "units",
+                        "unit,lot,maker,model,family,claimed,arrived,landed_cost\n" + firstSet
+                                + "L1-002,L1,m,m,f,dead,true,40.00\nL2-001,L2,m,m,f,dead,true,51.00\n")
+                .with("attempts", "attempt,unit,started_at,fault,fix\n")
+                .with("exits", "unit,on,exit,gross\n")
+                .with("comebacks", "unit,on,restocked\n");
+    }
+
+    @Test
+    void aWrongLandedCostIsToldTogetherWithWhateverElseIsWrong() throws IOException {
+        String good = "L1-001,L1,m,m,f,dead,true,60.00\n";
+        assertThat(problems(twoLots(TWO_LOTS, good))).containsExactly(WRONG_OF_L2);
+        assertThat(problems(twoLots(TWO_LOTS.replace("100.00", "1e2"), good)))
+                .hasSize(2)
+                .contains(WRONG_OF_L2)
+                .anyMatch(p -> p.startsWith("lots.csv, row 2, column \"price\": \"1e2\""));
+        assertThat(problems(twoLots(TWO_LOTS, good.replace("dead", "ded"))))
+                .hasSize(2)
+                .contains(WRONG_OF_L2)
+                .anyMatch(p -> p.startsWith("units.csv, row 2, column \"claimed\": \"ded\""));
+    }
+
+    /** Else the sum would be called wrong for a row that another problem already names. */
+    @Test
+    void aLandedCostIsNotJudgedByRowsThatCouldNotBeRead() throws IOException {
+        String good = "L1-001,L1,m,m,f,dead,true,60.00\n";
+        String[] bad = {
+            good.replace("60.00", "sixty"), good.replace("L1-001", "L1-002"), good.replace("true", "maybe"),
+        };
+        for (String row : bad) {
+            assertThat(problems(twoLots(TWO_LOTS, row))).hasSize(2).contains(WRONG_OF_L2);
+        }
+        for (String row :
+                new String[] {good.replace(",L1,", ",L9,"), good.replace(",m,", ",m,m,"), good.replace(",L1,", ",,")}) {
+            assertThat(problems(twoLots(TWO_LOTS, row))).hasSize(1).noneMatch(p -> p.contains("add up"));
+        }
+        assertThat(problems(twoLots(TWO_LOTS + "L2,Kavo Salvage,2026-03-01,EUR,51.00\n", good)))
+                .hasSize(1)
+                .noneMatch(p -> p.contains("add up"));
+    }
+
     @Test
     void aPackageInAnotherCurrencyIsRefused() throws IOException {
         assertThat(refused(good().settings("{\"currency\":\"JPY\"}").write(folder.resolve("in"))))
