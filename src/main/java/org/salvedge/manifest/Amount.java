@@ -20,6 +20,12 @@ final class Amount {
     /** A minus before the digits, at the beginning or behind a currency; in {@code EUR-120} it may as well be a hyphen. */
     private static final Pattern MINUS = Pattern.compile("-|[^\\d]*[ \\p{Sc}]-[.,]?\\d");
 
+    /**
+     * Behind the digits a minus is how some books write a negative amount ({@code 120,50-}), and how some people write a price
+     * without cents ({@code 120-} for {@code 120,-}): no guess is made. Before a word or with another sign it is a hyphen.
+     */
+    private static final Pattern MINUS_BEHIND = Pattern.compile(".*\\d[\\s\\p{L}\\p{Sc}]*-[\\s\\p{Sc}]*");
+
     private static final Pattern DASHED_END = Pattern.compile("([.,]\\s?[-–—=]{1,2}|[.,])$");
 
     /** Words that may stand beside an amount. Not those that change it: thousands and hundredths ({@code 2k}, {@code 99p}). */
@@ -147,6 +153,11 @@ final class Amount {
         String core = core(folded);
         if (core.isEmpty()) {
             return unreadable();
+        }
+        if (MINUS_BEHIND.matcher(folded).matches()) {
+            return Reading.bad(
+                    "has a minus behind it: a negative amount, or a price without cents",
+                    "Ask the seller for the price; write digits, as in 120.50");
         }
         boolean negative = MINUS.matcher(folded).lookingAt()
                 || folded.startsWith("(") && folded.endsWith(")") && core.length() > 2;

@@ -154,4 +154,19 @@ class AmountTest {
         assertThat(of(List.of("12.50", "11.20").toArray(String[]::new)).style()).isEqualTo(Amount.Style.POINT);
         assertThat(of("1200", "1.200").style()).isEqualTo(Amount.Style.UNKNOWN);
     }
+
+    /** 120,50- is a negative amount of many books, 120- often a price without cents: only 120,- and 120.-- are surely one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"120-", "120,50-", "1.234,56 -", "120 EUR-", "120 € -", "120-€", "120 \u2212", "- 120-"})
+    void aMinusBehindTheDigitsIsNotGuessedAt(String text) {
+        Reading<BigDecimal> read = of().read(Cell.text(text));
+        assertThat(read.isBad()).as(text).isTrue();
+        assertThat(read.problem()).contains("minus behind it");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"120,-", "120.-", "120,--", "120,- €", "120-EUR", "120 - VB", "120 +/-"})
+    void otherDashesBehindTheDigitsAreNoMinus(String text) {
+        assertThat(read(of(), text)).isEqualByComparingTo("120");
+    }
 }
