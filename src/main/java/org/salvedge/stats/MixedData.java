@@ -12,8 +12,10 @@ public final class MixedData {
     private final double[] trials;
     private final double[] offset;
     private final int[] start;
-    private final int[] column;
-    private final double[] value;
+    /** Terms of a row: those from its start up to the next one's. */
+    final int[] column;
+
+    final double[] value;
     private final double within;
 
     private MixedData(Builder b) {
@@ -74,14 +76,6 @@ public final class MixedData {
 
     int start(int row) {
         return start[row];
-    }
-
-    int column(int k) {
-        return column[k];
-    }
-
-    double value(int k) {
-        return value[k];
     }
 
     double within() {

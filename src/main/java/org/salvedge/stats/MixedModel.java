@@ -41,25 +41,6 @@ public final class MixedModel implements java.io.Serializable {
     private double noise;
     private Cholesky factor;
 
-    /** What is needed only until the fit stands. */
-    private static final class Work {
-        final MixedData data;
-        final MixedPrior prior;
-        /** Weight of each row by how far off it lies. */
-        final double[] heft;
-        /** Of the last step, by group: the coefficients that its rows have, their weights with it, its own weight. */
-        int[][] at = new int[0][];
-
-        double[][] by = new double[0][];
-        double[] own = new double[0];
-
-        Work(MixedData data, MixedPrior prior, double[] heft) {
-            this.data = data;
-            this.prior = prior;
-            this.heft = heft;
-        }
-    }
-
     private MixedModel(MixedData data, MixedPrior prior, boolean logistic, double tails) {
         this.tails = tails;
         telling = tails == Double.POSITIVE_INFINITY ? 1 : (tails + 1) / (tails + 3);
@@ -75,7 +56,7 @@ public final class MixedModel implements java.io.Serializable {
         groupVariance = prior.groupVariance();
         noise = prior.noise();
         factor = Cholesky.inPlace(new double[0][]);
-        fit(new Work(data, prior, heft));
+        fit(new MixedWork(data, prior, heft));
     }
 
     /** Successes out of trials; both may be fractions. */
@@ -97,7 +78,7 @@ public final class MixedModel implements java.io.Serializable {
         return new MixedModel(data, prior, false, tails);
     }
 
-    private void fit(Work work) {
+    private void fit(MixedWork work) {
         for (int outer = 0; outer < OUTER; outer++) {
             int steps = logistic ? INNER : 1;
             for (int i = 0; i < steps; i++) {
@@ -114,7 +95,7 @@ public final class MixedModel implements java.io.Serializable {
     }
 
     /** One Newton step; returns the longest move. */
-    private double step(Work last) {
+    private double step(MixedWork last) {
         MixedData data = last.data;
         MixedPrior prior = last.prior;
         double[] heft = last.heft;
@@ -127,17 +108,14 @@ public final class MixedModel implements java.io.Serializable {
             score[j] = -precision * (beta[j] - prior.mean(j));
         }
         int groups = data.groups();
-        int[] touched = new int[p];
-        int[] seenIn = new int[p];
-        double[] cross = new double[p];
-        double[] h = new double[groups];
+        int[] column = data.column;
+        double[] value = data.value;
         double[] s = new double[groups];
-        int[][] crossAt = new int[groups][];
-        double[][] crossBy = new double[groups][];
         int row = 0;
         while (row < data.rows()) {
             int g = data.group(row);
-            int count = 0;
+            double[] by = g < 0 ? new double[0] : last.by[g];
+            Arrays.fill(by, 0);
             double weight = 0;
             double pull = 0;
             for (; row < data.rows() && data.group(row) == g; row++) {
@@ -154,43 +132,37 @@ public final class MixedModel implements java.io.Serializable {
                 }
                 weight += w;
                 pull += r;
-                for (int k = data.start(row); k < data.start(row + 1); k++) {
-                    int j = data.column(k);
-                    double x = data.value(k);
+                int from = data.start(row);
+                int to = data.start(row + 1);
+                for (int k = from; k < to; k++) {
+                    int j = column[k];
+                    double x = value[k];
+                    double wx = w * x;
                     score[j] += r * x;
                     double[] aj = a[j];
-                    for (int m = data.start(row); m < data.start(row + 1); m++) {
-                        int i = data.column(m);
+                    for (int m = from; m <= k; m++) {
+                        int i = column[m];
                         if (i <= j) {
-                            aj[i] += w * x * data.value(m);
+                            aj[i] += wx * value[m];
+                        } else {
+                            a[i][j] += w * value[m] * x;
                         }
                     }
                     if (g >= 0) {
-                        if (seenIn[j] != g + 1) {
-                            seenIn[j] = g + 1;
-                            touched[count++] = j;
-                        }
-                        cross[j] += w * x;
+                        by[last.place[k]] += wx;
                     }
                 }
             }
             if (g >= 0) {
-                h[g] = weight + 1 / groupVariance;
+                double own = weight + 1 / groupVariance;
+                last.own[g] = own;
                 s[g] = pull - effect[g] / groupVariance;
                 groupWeight[g] = weight;
                 groupScore[g] = pull;
-                int[] at = Arrays.copyOf(touched, count);
-                Arrays.sort(at);
-                double[] by = new double[count];
-                for (int k = 0; k < count; k++) {
-                    by[k] = cross[at[k]];
-                    cross[at[k]] = 0;
-                }
-                crossAt[g] = at;
-                crossBy[g] = by;
-                for (int k = 0; k < count; k++) {
+                int[] at = last.at[g];
+                for (int k = 0; k < at.length; k++) {
                     double[] ak = a[at[k]];
-                    double part = by[k] / h[g];
+                    double part = by[k] / own;
                     score[at[k]] -= part * s[g];
                     for (int m = 0; m <= k; m++) {
                         ak[at[m]] -= part * by[m];
@@ -209,25 +181,24 @@ public final class MixedModel implements java.io.Serializable {
             beta[j] += scale * score[j];
         }
         for (int g = 0; g < groups; g++) {
-            if (crossAt[g] == null) {
+            int[] at = last.at[g];
+            if (at == null) {
                 continue;
             }
+            double[] by = last.by[g];
             double move = s[g];
-            for (int k = 0; k < crossAt[g].length; k++) {
-                move -= crossBy[g][k] * score[crossAt[g][k]];
+            for (int k = 0; k < at.length; k++) {
+                move -= by[k] * score[at[k]];
             }
-            move /= h[g];
+            move /= last.own[g];
             effect[g] += scale * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, move));
             longest = Math.max(longest, Math.abs(move));
         }
-        last.at = crossAt;
-        last.by = crossBy;
-        last.own = h;
         return longest;
     }
 
     /** Updates the spreads; returns the largest relative change of one. */
-    private double respread(Work last) {
+    private double respread(MixedWork last) {
         MixedData data = last.data;
         MixedPrior prior = last.prior;
         inverse = factor.inverseDiagonal();
@@ -299,8 +270,11 @@ public final class MixedModel implements java.io.Serializable {
 
     private double linear(MixedData data, int row) {
         double eta = data.offset(row);
-        for (int k = data.start(row); k < data.start(row + 1); k++) {
-            eta += data.value(k) * beta[data.column(k)];
+        int[] column = data.column;
+        double[] value = data.value;
+        int to = data.start(row + 1);
+        for (int k = data.start(row); k < to; k++) {
+            eta += value[k] * beta[column[k]];
         }
         int g = data.group(row);
         return g < 0 ? eta : eta + effect[g];

@@ -84,20 +84,24 @@ public final class StopRule {
             next++;
         }
         double alive = next == 0 ? 1 : lasting[next - 1];
-        Stop best = new Stop(minutesSpent, 0, 0, 0);
         if (!(alive > 0)) {
-            return best;
+            return new Stop(minutesSpent, 0, 0, 0);
         }
+        int at = -1;
+        double most = 0;
         double done = next == 0 ? 0 : success[next - 1];
         double used = (next == 0 ? 0 : spent[next - 1]) + alive * (minutesSpent - (next == 0 ? 0 : minute[next - 1]));
         for (int i = next; i < minute.length; i++) {
             double chance = (success[i] - done) / alive;
             double minutes = (spent[i] - used) / alive;
             double net = gain * chance - costPerMinute * minutes;
-            if (net > best.gain) {
-                best = new Stop(minute[i], net, chance, minutes);
+            if (net > most) {
+                most = net;
+                at = i;
             }
         }
-        return best;
+        return at < 0
+                ? new Stop(minutesSpent, 0, 0, 0)
+                : new Stop(minute[at], most, (success[at] - done) / alive, (spent[at] - used) / alive);
     }
 }

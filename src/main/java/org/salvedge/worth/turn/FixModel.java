@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.stats.CureModel;
 import org.salvedge.stats.LogNormal;
@@ -55,6 +56,8 @@ final class FixModel implements java.io.Serializable {
     private final Map<List<Object>, double[]> familyParts = new HashMap<>();
     private final Map<String, Double> pace = new HashMap<>();
     private final Asked<List<Object>, StopRule> rules = new Asked<>();
+    private final Asked<List<Object>, double[]> successes = new Asked<>();
+    private final Asked<List<Object>, double[]> failures = new Asked<>();
 
     FixModel(BenchRecord record, CommonPractice common) {
         faults = record.faults().size();
@@ -69,8 +72,10 @@ final class FixModel implements java.io.Serializable {
         success = new LogNormal[faults];
         failure = new LogNormal[faults];
         parts = new double[faults];
+        List<List<BenchRecord.Look>> looksOf = split(record.looks(), BenchRecord.Look::fault);
+        List<List<BenchRecord.Try>> triesOf = split(record.tries(), BenchRecord.Try::fault);
         for (int k = 0; k < faults; k++) {
-            fault(record, common, k);
+            fault(looksOf.get(k), triesOf.get(k), common, k);
         }
         paces(record);
         tries = new int[faults];
@@ -124,32 +129,40 @@ final class FixModel implements java.io.Serializable {
         return ShrunkYield.fit(cells.size(), cell, lot, saved, decided, new int[][] {parent}, LEVEL);
     }
 
-    private void fault(BenchRecord record, CommonPractice common, int k) {
+    /** By fault, each in the order of the record. */
+    private <T> List<List<T>> split(List<T> all, ToIntFunction<T> faultOf) {
+        List<List<T>> of = new ArrayList<>();
+        for (int k = 0; k < faults; k++) {
+            of.add(new ArrayList<>());
+        }
+        for (T one : all) {
+            of.get(faultOf.applyAsInt(one)).add(one);
+        }
+        return of;
+    }
+
+    private void fault(List<BenchRecord.Look> lookedAt, List<BenchRecord.Try> tried, CommonPractice common, int k) {
         double looks = WEIGHT;
         double looked = WEIGHT * LOOK_MINUTES;
-        for (BenchRecord.Look l : record.looks()) {
-            if (l.fault() == k) {
-                looks++;
-                looked += l.minutes();
-            }
+        for (BenchRecord.Look l : lookedAt) {
+            looks++;
+            looked += l.minutes();
         }
         look[k] = looked / looks;
         double usual = Math.log(Math.max(LEAST_MINUTES, common.minutes(k)));
-        success[k] = times(record, k, true, usual);
-        failure[k] = times(record, k, false, usual + 0.2);
-        horizon[k] = horizon(record, k, common.minutes(k));
-        saved[k] = saved(record, k, common.saved(k));
+        success[k] = times(tried, true, usual);
+        failure[k] = times(tried, false, usual + 0.2);
+        horizon[k] = horizon(tried, common.minutes(k));
+        saved[k] = saved(tried, common.saved(k));
         double n = WEIGHT;
         double spent = WEIGHT * common.parts(k);
         double again = LATER_WEIGHT;
         double savedLater = LATER_WEIGHT * 0.5 * saved[k];
-        for (BenchRecord.Try t : record.tries()) {
-            if (t.fault() == k) {
-                n++;
-                spent += t.parts();
-                again += t.later() ? 1 : 0;
-                savedLater += t.later() && t.passed() ? 1 : 0;
-            }
+        for (BenchRecord.Try t : tried) {
+            n++;
+            spent += t.parts();
+            again += t.later() ? 1 : 0;
+            savedLater += t.later() && t.passed() ? 1 : 0;
         }
         parts[k] = spent / n;
         laterTries[k] = again;
@@ -157,12 +170,12 @@ final class FixModel implements java.io.Serializable {
     }
 
     /** Share saved of first tries, those of one lot counting as fewer, beside the assumed ones. */
-    private double saved(BenchRecord record, int k, double assumed) {
+    private double saved(List<BenchRecord.Try> tried, double assumed) {
         double n = 0;
         double passed = 0;
         java.util.Set<Integer> lots = new java.util.HashSet<>();
-        for (BenchRecord.Try t : record.tries()) {
-            if (t.fault() == k && !t.later()) {
+        for (BenchRecord.Try t : tried) {
+            if (!t.later()) {
                 n++;
                 passed += t.passed() ? 1 : 0;
                 lots.add(t.lot());
@@ -174,28 +187,28 @@ final class FixModel implements java.io.Serializable {
     }
 
     /** The minute up to which the record tells how tries go on: nearly all of them had ended by then. */
-    private static double horizon(BenchRecord record, int k, double usual) {
-        double[] minutes = record.tries().stream()
-                .filter(t -> t.fault() == k && t.minutes() >= LEAST_MINUTES)
+    private static double horizon(List<BenchRecord.Try> tried, double usual) {
+        double[] minutes = tried.stream()
                 .mapToDouble(BenchRecord.Try::minutes)
+                .filter(m -> m >= LEAST_MINUTES)
                 .sorted()
                 .toArray();
         return minutes.length < FEW ? Math.max(3 * usual, 10) : minutes[(int) (NEARLY_ALL * (minutes.length - 1))];
     }
 
-    private static LogNormal times(BenchRecord record, int k, boolean passed, double usual) {
+    private static LogNormal times(List<BenchRecord.Try> tried, boolean passed, double usual) {
         double n = WEIGHT;
         double sum = WEIGHT * usual;
-        for (BenchRecord.Try t : record.tries()) {
-            if (t.fault() == k && t.passed() == passed && t.minutes() >= LEAST_MINUTES) {
+        for (BenchRecord.Try t : tried) {
+            if (t.passed() == passed && t.minutes() >= LEAST_MINUTES) {
                 n++;
                 sum += Math.log(t.minutes());
             }
         }
         double mu = sum / n;
         double squares = WEIGHT * USUAL_SIGMA * USUAL_SIGMA;
-        for (BenchRecord.Try t : record.tries()) {
-            if (t.fault() == k && t.passed() == passed && t.minutes() >= LEAST_MINUTES) {
+        for (BenchRecord.Try t : tried) {
+            if (t.passed() == passed && t.minutes() >= LEAST_MINUTES) {
                 squares += Math.pow(Math.log(t.minutes()) - mu, 2);
             }
         }
@@ -256,14 +269,21 @@ final class FixModel implements java.io.Serializable {
 
     /** Chance of success by each of the minutes of {@link TrySpan#MINUTES}. */
     double[] success(String family, int fault, boolean again) {
-        return TrySpan.cumulative(
-                chance(family, fault, again), success[fault], pace.getOrDefault(family, 0.0), horizon[fault]);
+        return successes.of(
+                List.of(family, fault, again),
+                key -> TrySpan.cumulative(
+                        chance(family, fault, again), success[fault], pace.getOrDefault(family, 0.0), horizon[fault]));
     }
 
     /** Chance that a hopeless try has ended by each of them. */
     double[] failure(String family, int fault, boolean again) {
-        return TrySpan.cumulative(
-                1 - chance(family, fault, again), failure[fault], pace.getOrDefault(family, 0.0), horizon[fault]);
+        return failures.of(
+                List.of(family, fault, again),
+                key -> TrySpan.cumulative(
+                        1 - chance(family, fault, again),
+                        failure[fault],
+                        pace.getOrDefault(family, 0.0),
+                        horizon[fault]));
     }
 
     /** Tries on record at a fault. */
