@@ -12,14 +12,18 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.WholeFile;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.History;
+import org.salvedge.shop.Part;
 import org.salvedge.shop.Settings;
 import org.salvedge.worth.ModelFile;
 import org.salvedge.worth.ShopModel;
@@ -63,11 +67,15 @@ final class KeptFit {
             return new Answers(kept.get());
         }
         History history = ledger.history(AsOf.endOf(day), Ledger.Detail.FULL);
-        ShopModel model = ShopModel.fit(history, ledger.parts(AsOf.endOf(day)), day, settings);
+        List<Part> parts = ledger.parts(AsOf.endOf(day));
         if (history.sets() < least) {
-            return new Answers(model, () -> StopModel.fit(history, day, settings.labourRate()));
+            return new Answers(
+                    ShopModel.fit(history, parts, day, settings),
+                    () -> StopModel.fit(history, day, settings.labourRate()));
         }
-        Fit fit = new Fit(model, StopModel.fit(history, day, settings.labourRate()));
+        ForkJoinTask<StopModel> stops =
+                ForkJoinPool.commonPool().submit(() -> StopModel.fit(history, day, settings.labourRate()));
+        Fit fit = new Fit(ShopModel.fit(history, parts, day, settings), stops.join());
         try {
             String fresh = key(day, ledger, session, settings);
             WholeFile.write(file, out -> ModelFile.write(fit, fresh, out));

@@ -2,6 +2,8 @@ package org.salvedge.worth;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.salvedge.stats.ChangePoints;
 import org.salvedge.stats.Cholesky;
 import org.salvedge.stats.Gammas;
@@ -78,46 +80,42 @@ final class Levels implements java.io.Serializable {
     }
 
     private void chooseShare(int d) {
-        double best = Double.NEGATIVE_INFINITY;
-        double chosen = share[d];
-        for (double candidate : SHARES) {
-            share[d] = candidate;
-            double fit = logLikelihood(d) + Math.log(candidate * (1 - candidate));
-            if (fit > best) {
-                best = fit;
-                chosen = candidate;
-            }
+        int best = best(SHARES.length, i -> logLikelihood(d, SHARES[i]) + Math.log(SHARES[i] * (1 - SHARES[i])));
+        share[d] = best < 0 ? share[d] : SHARES[best];
+    }
+
+    /** The first of the candidates that fit best; -1 = none fits at all. */
+    private static int best(int candidates, IntToDoubleFunction fit) {
+        double[] fits =
+                IntStream.range(0, candidates).parallel().mapToDouble(fit).toArray();
+        int best = -1;
+        for (int i = 0; i < fits.length; i++) {
+            best = fits[i] > (best < 0 ? Double.NEGATIVE_INFINITY : fits[best]) ? i : best;
         }
-        share[d] = chosen;
+        return best;
     }
 
     private void chooseHazard() {
-        double best = Double.NEGATIVE_INFINITY;
-        double chosen = hazard;
-        for (int i = 0; i < HAZARDS.length; i++) {
-            hazard = HAZARDS[i];
+        int best = best(HAZARDS.length, i -> {
             double fit = Math.log(HAZARD_PRIOR[i]);
             for (int s = 0; s < lotsOf.length; s++) {
-                fit += track(s).logLikelihood();
+                fit += track(s, HAZARDS[i]).logLikelihood();
             }
-            if (fit > best) {
-                best = fit;
-                chosen = hazard;
-            }
-        }
-        hazard = chosen;
+            return fit;
+        });
+        hazard = best < 0 ? hazard : HAZARDS[best];
     }
 
-    private double logLikelihood(int d) {
+    private double logLikelihood(int d, double ofSupplier) {
         double sum = 0;
         double[] z = new double[1];
         double[] v = new double[1];
         for (int[] lots : lotsOf) {
             ChangePoints track = new ChangePoints(
-                    hazard, new double[] {share[d] * total[d]}, new double[] {ANEW * share[d] * total[d]});
+                    hazard, new double[] {ofSupplier * total[d]}, new double[] {ANEW * ofSupplier * total[d]});
             for (int lot : lots) {
                 z[0] = raw[lot][d];
-                v[0] = error[lot][d] + (1 - share[d]) * total[d];
+                v[0] = error[lot][d] + (1 - ofSupplier) * total[d];
                 track.observe(z, v);
             }
             sum += track.logLikelihood();
@@ -139,11 +137,15 @@ final class Levels implements java.io.Serializable {
 
     /** What is known of a supplier's level before its next lot; -1 = a supplier never seen. */
     ChangePoints track(int supplier) {
+        return track(supplier, hazard);
+    }
+
+    private ChangePoints track(int supplier, double ofChange) {
         double[] anew = supplierVariance();
         for (int d = 0; d < COUNT; d++) {
             anew[d] *= ANEW;
         }
-        ChangePoints track = new ChangePoints(hazard, supplierVariance(), anew);
+        ChangePoints track = new ChangePoints(ofChange, supplierVariance(), anew);
         if (supplier >= 0) {
             double[] v = new double[COUNT];
             for (int lot : lotsOf[supplier]) {

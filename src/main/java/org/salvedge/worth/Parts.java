@@ -2,6 +2,8 @@ package org.salvedge.worth;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.salvedge.shop.History;
 import org.salvedge.shop.Part;
 
@@ -33,12 +35,13 @@ final class Parts implements java.io.Serializable {
         Records r = new Records(history, prices, asOf, hourly / 60);
         records = new Outline(r);
         mix = new FaultMix(r);
-        damage = new DamageModel(r);
+        ForkJoinTask<DamageModel> glass = ForkJoinPool.commonPool().submit(() -> new DamageModel(r));
         sales = PriceModel.ofSales(r, hourly);
         success = new SuccessModel(r, sales, hourly);
         stripping = PriceModel.ofStripping(r, hourly, sales);
         handling = new Handling(r, hourly);
         takings = new Takings(r, hourly);
+        damage = glass.join();
         levels = new Levels(r, damage.model(), success.model(), sales, handling, mix, takings.missingUsual);
         LotCheck check = new LotCheck(this, r);
         widening = check.widening();
