@@ -11,6 +11,7 @@ import org.salvedge.ledger.Entry;
 import org.salvedge.report.Column;
 import org.salvedge.report.Digits;
 import org.salvedge.report.Kind;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Table;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.Lot;
@@ -94,7 +95,7 @@ final class Accounts {
             count.merge(a.standing(), 1, Integer::sum);
         }
         session.print(table.build(), Format.TABLE);
-        session.say(Wording.count(accounts.size(), "set")
+        session.say(Plural.of(accounts.size(), "set")
                 + (count.isEmpty() ? "" : ": ")
                 + count.entrySet().stream()
                         .map(e -> e.getValue() + " " + e.getKey().words())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Bid;
 import org.salvedge.shop.Coded;
@@ -153,7 +154,7 @@ final class EntryText {
     private EntryText bid(Bid b) {
         say("on " + b.on());
         say("from", b.supplier());
-        say(b.sets() == null ? null : Wording.count(b.sets(), "set"));
+        say(b.sets() == null ? null : Plural.of(b.sets(), "set"));
         say("limit", b.limit());
         say("expected", b.mean());
         yesNo(b.won(), "won", "not won");

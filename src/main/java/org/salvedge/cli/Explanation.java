@@ -13,6 +13,7 @@ import org.salvedge.manifest.ManifestReader;
 import org.salvedge.manifest.TableReading;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Table;
 import org.salvedge.shop.Claim;
 
@@ -33,7 +34,7 @@ final class Explanation {
         for (TableReading table : manifest.tables()) {
             session.say("");
             session.say((table.sheet().isEmpty() ? "" : "Sheet \"" + table.sheet() + "\", ") + "header in row "
-                    + table.headerRow() + ", " + Wording.count(table.sets(), "set"));
+                    + table.headerRow() + ", " + Plural.of(table.sets(), "set"));
             session.print(columns(table), Format.TABLE);
         }
         if (!words.isEmpty()) {

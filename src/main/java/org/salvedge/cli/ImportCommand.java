@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Imported;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.ledger.PackageSettings;
-import org.salvedge.report.Digits;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Settings;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,7 +73,7 @@ final class ImportCommand extends Command {
 
     private static void count(List<String> parts, long n, String what) {
         if (n > 0) {
-            parts.add(Digits.grouped(n) + " " + what + (n == 1 ? "" : "s"));
+            parts.add(Plural.of(n, what));
         }
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Plural;
 import org.salvedge.report.WholeFile;
 import org.salvedge.shop.Recipe;
 import picocli.CommandLine.Option;
@@ -42,7 +43,7 @@ final class MaskExportCommand extends Command {
                     RecipeCsv.write(chosen, writer);
                     writer.flush();
                 }));
-        session.say(Wording.count(chosen.size(), "recipe") + " written to " + to);
+        session.say(Plural.of(chosen.size(), "recipe") + " written to " + to);
         return Status.DONE;
     }
 }

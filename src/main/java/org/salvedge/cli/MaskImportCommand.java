@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Recipe;
 import org.salvedge.shop.Refused;
 import picocli.CommandLine.Parameters;
@@ -44,7 +45,7 @@ final class MaskImportCommand extends Command {
                 return added;
             });
         }
-        session.say(Wording.count(added.size(), "recipe") + " added.");
+        session.say(Plural.of(added.size(), "recipe") + " added.");
         kept.forEach(r -> session.remark("left as it is: " + EntryText.of(r)));
         return kept.isEmpty() ? Status.DONE : Status.PROBLEMS;
     }

@@ -13,6 +13,7 @@ import org.salvedge.bench.RecipeBook;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Table;
 import org.salvedge.shop.Recipe;
 import org.salvedge.shop.Refused;
@@ -181,7 +182,7 @@ final class MaskPlanCommand extends Command {
                 : new Basis(
                         of,
                         MaskPrior.fromRecipes(usual, known),
-                        Wording.count(known.size(), "recipe") + " of this panel, " + Wording.count(good, "good use")
+                        Plural.of(known.size(), "recipe") + " of this panel, " + Plural.of(good, "good use")
                                 + ", beside 0.3 a contact",
                         distance,
                         RecipeBook.best(known));
@@ -235,7 +236,7 @@ final class MaskPlanCommand extends Command {
         if (basis.distance() != null) {
             session.say(basis.distance());
         }
-        session.say("Prior: " + basis.words() + "; " + Wording.count(trials.size(), "trial") + " so far"
+        session.say("Prior: " + basis.words() + "; " + Plural.of(trials.size(), "trial") + " so far"
                 + (answer.notHere() > 0
                         ? String.format(Locale.ROOT, "; no mask here helps: %.2f", answer.notHere())
                         : "")

@@ -14,6 +14,7 @@ import org.salvedge.ledger.Ledger;
 import org.salvedge.report.MonthNotes;
 import org.salvedge.report.MonthPage;
 import org.salvedge.report.MonthWorkbook;
+import org.salvedge.report.Plural;
 import org.salvedge.report.ReleaseExceptions;
 import org.salvedge.report.SincePrinting;
 import org.salvedge.shop.AsOf;
@@ -155,7 +156,7 @@ final class MonthCommand extends Command {
 
     private static String line(MonthFigures m) {
         var row = m.counted();
-        return Wording.count(row.decided(), "set") + " decided, " + row.saved() + " saved"
+        return Plural.of(row.decided(), "set") + " decided, " + row.saved() + " saved"
                 + (row.decided() == 0
                         ? ""
                         : String.format(java.util.Locale.ROOT, ", yield %.2f", (double) row.saved() / row.decided()));

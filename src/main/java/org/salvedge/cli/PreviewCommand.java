@@ -16,6 +16,7 @@ import org.salvedge.manifest.ManifestReader;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
 import org.salvedge.report.MarkedCopy;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Table;
 import org.salvedge.shop.Refused;
 import picocli.CommandLine.Option;
@@ -115,8 +116,8 @@ final class PreviewCommand extends Command {
     }
 
     private static void head(Session session, Manifest manifest) {
-        session.say(Wording.count(manifest.sets().size(), "set") + ", "
-                + Wording.count(manifest.problems().size(), "problem") + ", read from "
+        session.say(Plural.of(manifest.sets().size(), "set") + ", "
+                + Plural.of(manifest.problems().size(), "problem") + ", read from "
                 + SellersList.place(manifest)
                 + ", header in row " + manifest.headerRow());
         manifest.columns().forEach((field, heading) -> session.say("  " + field + ": \"" + heading + "\""));
@@ -138,8 +139,8 @@ final class PreviewCommand extends Command {
         int shown = 0;
         for (int i = 0; i < sets.size(); ) {
             if (format == Format.TABLE && shown++ == MOST_SHOWN) {
-                table.note("... and " + Wording.count(sets.size() - i, "set")
-                        + " more; --format csv and json have them all");
+                table.note(
+                        "... and " + Plural.of(sets.size() - i, "set") + " more; --format csv and json have them all");
                 break;
             }
             ListedSet s = sets.get(i);

@@ -13,6 +13,7 @@ import org.salvedge.bench.BenchQueue.Place;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Table;
 import org.salvedge.shop.TvSet;
 import org.salvedge.worth.Route;
@@ -207,7 +208,7 @@ final class QueueCommand extends Command {
                             .add(o.unit()));
             instead.forEach((route, units) -> Wording.say(
                     session,
-                    Wording.count(units.size(), "set") + " not worth a turn, better: " + route.code() + ": "
+                    Plural.of(units.size(), "set") + " not worth a turn, better: " + route.code() + ": "
                             + String.join(", ", units.subList(0, Math.min(WAITING_SHOWN, units.size())))
                             + (units.size() > WAITING_SHOWN ? ", ..." : ".")));
         }
@@ -226,7 +227,7 @@ final class QueueCommand extends Command {
         StringBuilder line = new StringBuilder(String.format(
                 Locale.ROOT,
                 "%s: %.1f h, expected gain %.0f %s.",
-                Wording.count(shown.size(), "set"),
+                Plural.of(shown.size(), "set"),
                 minutes / 60,
                 gain,
                 session.shop().settings().currency()));
@@ -263,7 +264,7 @@ final class QueueCommand extends Command {
         }
         Wording.say(
                 session,
-                Wording.count(waiting.size(), "set") + " waiting for a part, skipped: " + String.join(", ", some)
+                Plural.of(waiting.size(), "set") + " waiting for a part, skipped: " + String.join(", ", some)
                         + (waiting.size() > some.size() ? ", ..." : "."));
     }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.cli.ReceiveCommand.Received;
 import org.salvedge.manifest.Manifest;
 import org.salvedge.report.Digits;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.Money;
 import org.salvedge.shop.TvSet;
@@ -52,7 +53,7 @@ final class Receipt {
         long missing = missing(sets);
         long extra = sets.stream().filter(s -> s.line() == null).count();
         session.say("Lot " + received.lot().lot() + " from " + received.lot().supplier() + ": "
-                + Wording.count(sets.size(), "set") + ", "
+                + Plural.of(sets.size(), "set") + ", "
                 + (sets.size() - missing) + " arrived" + (missing > 0 ? ", " + missing + " missing" : "")
                 + (extra > 0 ? ", " + extra + " not on the list" : ""));
         session.say("Labels " + sets.get(0).unit() + " to "
@@ -71,7 +72,7 @@ final class Receipt {
         }
         Problems.tell(session, received.manifest().problems());
         if (!received.manifest().problems().isEmpty()) {
-            session.remark(Wording.count(received.manifest().problems().size(), "problem") + " in the list, see above");
+            session.remark(Plural.of(received.manifest().problems().size(), "problem") + " in the list, see above");
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import org.salvedge.ledger.FactColumns;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Problem;
 import org.salvedge.shop.Recipe;
 import org.salvedge.shop.Refused;
@@ -76,7 +77,7 @@ final class RecipeCsv {
             }
         }
         if (!problems.isEmpty()) {
-            throw new Refused(name + " was not taken: " + Wording.count(problems.size(), "row") + " to mend", problems);
+            throw new Refused(name + " was not taken: " + Plural.of(problems.size(), "row") + " to mend", problems);
         }
         return recipes;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.ModelBook;
 import org.salvedge.shop.TvSet;
 import picocli.CommandLine.Option;
@@ -48,8 +49,8 @@ final class RegroupCommand extends Command {
             }
         }
         int sets = changes.values().stream().mapToInt(Integer::intValue).sum();
-        changes.forEach((change, n) -> session.say(change + ": " + Wording.count(n, "set")));
-        session.say(Wording.count(sets, "set") + (dryRun ? " would change" : " changed") + " family");
+        changes.forEach((change, n) -> session.say(change + ": " + Plural.of(n, "set")));
+        session.say(Plural.of(sets, "set") + (dryRun ? " would change" : " changed") + " family");
         return Status.DONE;
     }
 }

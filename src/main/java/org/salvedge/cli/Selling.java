@@ -14,6 +14,7 @@ import org.salvedge.bench.SellingAdvice;
 import org.salvedge.bench.SellingAdvice.Offered;
 import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Comeback;
@@ -149,7 +150,7 @@ final class Selling {
                     "if it still stands after %d, lower it to %.0f (%s).",
                     a.lowerAfter(),
                     a.lowerTo(),
-                    Wording.count(a.offers(), "set") + " on offer so far"));
+                    Plural.of(a.offers(), "set") + " on offer so far"));
         }
         Offer now = SetNotes.standing(entries, Offer.class).stream()
                 .max(Comparator.comparing(Offer::on))
@@ -160,7 +161,7 @@ final class Selling {
         if (now != null && first != null) {
             long days = today.toEpochDay() - first.on().toEpochDay();
             Money price = now.price();
-            words.append(" On offer at ").append(price).append(", for ").append(Wording.count(days, "day"));
+            words.append(" On offer at ").append(price).append(", for ").append(Plural.of(days, "day"));
             words.append(
                     days > a.lowerAfter() && price.toDoubleForStatistics() > a.lowerTo() ? ": lower it now." : ".");
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Entry;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Comeback;
 import org.salvedge.shop.Exit;
@@ -42,7 +43,7 @@ final class SetNotes {
         }
         if (!attempts.isEmpty()) {
             Attempt last = attempts.get(attempts.size() - 1);
-            words.add(Wording.count(attempts.size(), "turn") + ", " + minutes(attempts) + " min");
+            words.add(Plural.of(attempts.size(), "turn") + ", " + minutes(attempts) + " min");
             words.add(last.fault().code()
                     + (last.fix().equals(Fix.NONE) ? "" : ", " + last.fix().code())
                     + verdict(last.passed()));

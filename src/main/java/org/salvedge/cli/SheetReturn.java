@@ -11,6 +11,7 @@ import org.salvedge.ledger.Entry;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.BenchSheetReader;
 import org.salvedge.report.BenchSheetReader.Filled;
+import org.salvedge.report.Plural;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Comeback;
 import org.salvedge.shop.Exit;
@@ -60,7 +61,7 @@ final class SheetReturn {
         }
         put.forEach(line -> session.say("entry " + line.entry() + ": " + line.words()));
         session.say((put.isEmpty() ? "Nothing new" : put.size() + (put.size() == 1 ? " entry" : " entries")) + " from "
-                + Wording.count(rows.size(), "row") + " of " + file.getFileName() + ".");
+                + Plural.of(rows.size(), "row") + " of " + file.getFileName() + ".");
         conflicts.forEach(c -> session.remark("left alone: " + c));
         return conflicts.isEmpty() ? Status.DONE : Status.PROBLEMS;
     }

@@ -22,9 +22,4 @@ final class Wording {
     static String typed(String name) {
         return name.matches("[A-Za-z0-9._/:@%+=,-]+") ? name : "'" + name.replace("'", "'\\''") + "'";
     }
-
-    /** {@code 1 set}, {@code 2 sets}. */
-    static String count(long n, String one) {
-        return n + " " + one + (n == 1 ? "" : "s");
-    }
 }

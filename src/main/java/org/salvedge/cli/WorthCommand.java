@@ -11,6 +11,7 @@ import org.salvedge.manifest.Manifest;
 import org.salvedge.report.BidWorkbook;
 import org.salvedge.report.ChoiceReport;
 import org.salvedge.report.LookReport;
+import org.salvedge.report.Plural;
 import org.salvedge.report.Screen;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
@@ -278,6 +279,6 @@ final class WorthCommand extends Command {
     }
 
     private static String problems(Manifest manifest) {
-        return Wording.count(manifest.problems().size(), "problem");
+        return Plural.of(manifest.problems().size(), "problem");
     }
 }

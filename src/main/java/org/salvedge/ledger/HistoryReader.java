@@ -36,7 +36,7 @@ final class HistoryReader {
 
     History read(AsOf asOf) {
         return database.read(connection -> {
-            Visible visible = Visible.of(asOf, settings.zone(), connection);
+            SeenEntries visible = SeenEntries.of(asOf, settings.zone(), connection);
             Scan scan = Scan.of(connection, visible);
             if (visible.last() < MANY) {
                 attempts(connection, scan);
@@ -65,7 +65,7 @@ final class HistoryReader {
         Currency book = settings.currency();
         Store store = new Store(connection, book, settings.codes());
         List<LotRow> rows = new ArrayList<>();
-        Visible.Cursor cursor = scan.visible().cursor();
+        SeenEntries.Cursor cursor = scan.visible().cursor();
         for (Stored<Lot> row :
                 store.where(Tables.LOTS, "entry <= ?", scan.visible().last())) {
             Lot lot = row.fact();
@@ -115,7 +115,7 @@ final class HistoryReader {
         Numbering models = scan.numbering(builder.models());
         Numbering claims = scan.numbering(builder.claims());
         String[] labels = full ? Scan.texts(connection, "unit_label", scan.units()) : new String[0];
-        Visible.Cursor cursor = scan.visible().cursor();
+        SeenEntries.Cursor cursor = scan.visible().cursor();
         try (PreparedStatement select =
                         connection.prepareStatement("SELECT " + p.select() + " FROM unit ORDER BY entry");
                 ResultSet row = select.executeQuery()) {
@@ -164,7 +164,7 @@ final class HistoryReader {
         Numbering faults = scan.numbering(builder.faults());
         Numbering fixes = scan.numbering(builder.fixes());
         Numbering technicians = scan.numbering(builder.technicians());
-        Visible.Cursor cursor = scan.visible().cursor();
+        SeenEntries.Cursor cursor = scan.visible().cursor();
         try (PreparedStatement select =
                         connection.prepareStatement("SELECT " + p.select() + " FROM attempt ORDER BY entry");
                 ResultSet row = select.executeQuery()) {
@@ -204,7 +204,7 @@ final class HistoryReader {
         Packing.Field costs = p.field("ifnull(fees, 0) + ifnull(shipping, 0) + ifnull(tax, 0)", 3 * Types.LARGEST);
         Packing.Field minutes = p.optional("minutes", Types.LARGEST);
         Numbering channels = scan.numbering(builder.channels());
-        Visible.Cursor cursor = scan.visible().cursor();
+        SeenEntries.Cursor cursor = scan.visible().cursor();
         try (PreparedStatement select =
                         connection.prepareStatement("SELECT " + p.select() + " FROM exit ORDER BY entry");
                 ResultSet row = select.executeQuery()) {
@@ -235,7 +235,7 @@ final class HistoryReader {
         Packing.Field fault = p.optional("fault", scan.words());
         Packing.Field cost = p.field("ifnull(refund, 0) + ifnull(cost, 0)", 2 * Types.LARGEST);
         Numbering faults = scan.numbering(builder.faults());
-        Visible.Cursor cursor = scan.visible().cursor();
+        SeenEntries.Cursor cursor = scan.visible().cursor();
         try (PreparedStatement select =
                         connection.prepareStatement("SELECT " + p.select() + " FROM comeback ORDER BY entry");
                 ResultSet row = select.executeQuery()) {

@@ -19,7 +19,7 @@ final class PartsSeen {
         if (rows.isEmpty()) {
             return parts;
         }
-        Visible.Cursor cursor = Visible.of(asOf, zone, connection).cursor();
+        SeenEntries.Cursor cursor = SeenEntries.of(asOf, zone, connection).cursor();
         for (Stored<Part> row : rows) {
             Part p = row.fact();
             if (cursor.stands(row.entry()) && cursor.happened(row.entry(), p.on().toEpochDay())) {

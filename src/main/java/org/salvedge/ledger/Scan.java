@@ -8,13 +8,13 @@ import org.salvedge.shop.Names;
 
 /** What the readers of all tables share in one reading: which entries it sees, the words, how large the keys are. */
 final class Scan {
-    private final Visible visible;
+    private final SeenEntries visible;
     private final int lots;
     private final int units;
     private final String[] words;
     private final int[] arrival;
 
-    private Scan(Visible visible, int lots, int units, String[] words) {
+    private Scan(SeenEntries visible, int lots, int units, String[] words) {
         this.visible = visible;
         this.lots = lots;
         this.units = units;
@@ -22,7 +22,7 @@ final class Scan {
         this.arrival = new int[lots + 1];
     }
 
-    static Scan of(Connection connection, Visible visible) throws SQLException {
+    static Scan of(Connection connection, SeenEntries visible) throws SQLException {
         int words = largest(connection, "word");
         return new Scan(
                 visible,
@@ -35,7 +35,7 @@ final class Scan {
         return (int) Database.number(connection, "SELECT max(id) FROM " + table, 0);
     }
 
-    Visible visible() {
+    SeenEntries visible() {
         return visible;
     }
 

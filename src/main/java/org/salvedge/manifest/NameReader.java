@@ -20,8 +20,8 @@ final class NameReader {
         this.readers = readers;
     }
 
-    Names read(Cell[] row) {
-        List<Names.Fault> faults = new ArrayList<>();
+    MakerModel read(Cell[] row) {
+        List<MakerModel.Fault> faults = new ArrayList<>();
         Description description = description(row);
         String maker = maker(row, description, faults);
         String model = model(row, maker, description, faults);
@@ -29,9 +29,9 @@ final class NameReader {
         if (maker == null
                 && asked
                 && faults.stream().noneMatch(fault -> fault.advice().equals(ASK_MAKER))) {
-            faults.add(new Names.Fault(heading(Field.MAKER), null, "has no maker", ASK_MAKER));
+            faults.add(new MakerModel.Fault(heading(Field.MAKER), null, "has no maker", ASK_MAKER));
         }
-        return new Names(maker, model, description, faults);
+        return new MakerModel(maker, model, description, faults);
     }
 
     private @Nullable Description description(Cell[] row) {
@@ -47,12 +47,12 @@ final class NameReader {
         return readers.descriptions().read(counted ? text.substring(CountReader.leadingEnd(text)) : text);
     }
 
-    private @Nullable String maker(Cell[] row, @Nullable Description description, List<Names.Fault> faults) {
+    private @Nullable String maker(Cell[] row, @Nullable Description description, List<MakerModel.Fault> faults) {
         int column = table.column(Field.MAKER);
         if (column != Table.ABSENT) {
             Cell cell = row[column];
             if (cell.kind() == Cell.Kind.ERROR || cell.kind() == Cell.Kind.DAMAGED) {
-                faults.add(new Names.Fault(
+                faults.add(new MakerModel.Fault(
                         table.heading(column),
                         cell.shown(),
                         RowReader.damage(cell, "is an error value, no maker"),
@@ -68,24 +68,25 @@ final class NameReader {
     }
 
     private @Nullable String model(
-            Cell[] row, @Nullable String maker, @Nullable Description description, List<Names.Fault> faults) {
+            Cell[] row, @Nullable String maker, @Nullable Description description, List<MakerModel.Fault> faults) {
         int column = table.column(Field.MODEL);
         if (column == Table.ABSENT || table.modelHoldsMaker()) {
             String model = description == null ? null : description.model();
             if (model == null) {
-                faults.add(new Names.Fault(heading(Field.DESCRIPTION), found(row), "has no model number", ASK_MODEL));
+                faults.add(
+                        new MakerModel.Fault(heading(Field.DESCRIPTION), found(row), "has no model number", ASK_MODEL));
             }
             return model;
         }
         Cell cell = row[column];
         String heading = table.heading(column);
         if (cell.kind() == Cell.Kind.ERROR || cell.kind() == Cell.Kind.DAMAGED) {
-            faults.add(new Names.Fault(
+            faults.add(new MakerModel.Fault(
                     heading, cell.shown(), RowReader.damage(cell, "is an error value, no model number"), ASK_MODEL));
             return null;
         }
         if (cell.kind() == Cell.Kind.DATE) {
-            faults.add(new Names.Fault(
+            faults.add(new MakerModel.Fault(
                     heading,
                     cell.shown(),
                     "is a model number that a spreadsheet program turned into a date",
@@ -93,19 +94,19 @@ final class NameReader {
             return null;
         }
         if (cell.hasLostDigits() || SerialReader.hasLostDigits(cell.shown())) {
-            faults.add(new Names.Fault(heading, cell.shown(), "is a model number that lost digits", ASK_MODEL));
+            faults.add(new MakerModel.Fault(heading, cell.shown(), "is a model number that lost digits", ASK_MODEL));
             return null;
         }
         String text = oneLine(cell.shown());
         if (text.isEmpty() || readers.rowWords().isNone(text)) {
             String told = description == null ? null : description.model();
             if (told == null) {
-                faults.add(new Names.Fault(heading, text, "has no model number", ASK_MODEL));
+                faults.add(new MakerModel.Fault(heading, text, "has no model number", ASK_MODEL));
             }
             return told;
         }
         if (DateText.isDate(text)) {
-            faults.add(new Names.Fault(
+            faults.add(new MakerModel.Fault(
                     heading, text, "is a model number that a spreadsheet program turned into a date", ASK_MODEL));
         }
         return bareModel(text, maker);

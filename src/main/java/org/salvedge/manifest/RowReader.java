@@ -82,8 +82,8 @@ final class RowReader {
             problem(number, Field.QUANTITY, row, count);
             return;
         }
-        Names names = new NameReader(table, readers).read(row);
-        for (Names.Fault fault : names.faults()) {
+        MakerModel names = new NameReader(table, readers).read(row);
+        for (MakerModel.Fault fault : names.faults()) {
             findings.problem(number, fault.column(), fault.found(), fault.problem(), fault.advice());
         }
         Quantity inches = inches(row, number, names);
@@ -142,7 +142,7 @@ final class RowReader {
         return Reading.of(description == Table.ABSENT ? 1 : CountReader.leading(row[description].shown()));
     }
 
-    private @Nullable Quantity inches(Cell[] row, int number, Names names) {
+    private @Nullable Quantity inches(Cell[] row, int number, MakerModel names) {
         int column = table.column(Field.INCHES);
         Description description = names.description();
         if (column != Table.ABSENT) {

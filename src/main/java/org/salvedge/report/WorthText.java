@@ -75,11 +75,11 @@ public final class WorthText {
         int before = a.grounds().lotsOfSupplier();
         String seller = a.question().supplier() == null
                 ? ""
-                : ", from " + a.question().supplier() + " (" + count(before, "lot") + " before)";
+                : ", from " + a.question().supplier() + " (" + Plural.of(before, "lot") + " before)";
         lines.addAll(Paragraph.lines(
                 "",
                 Visible.text(
-                        count(a.worth().sets(), "set") + ", " + families + (families == 1 ? " family" : " families")
+                        Plural.of(a.worth().sets(), "set") + ", " + families + (families == 1 ? " family" : " families")
                                 + seller + ", " + from,
                         screen),
                 screen.width()));
@@ -277,16 +277,12 @@ public final class WorthText {
     private void rests() {
         String latest =
                 a.grounds().latest() == null ? "" : " up to " + a.grounds().latest();
-        paragraph0("Rests on " + count(a.worth().historyLots(), "lot") + ", "
-                + count(a.worth().historySets(), "set") + latest + ". Whether such answers held: `hindsight`.");
+        paragraph0("Rests on " + Plural.of(a.worth().historyLots(), "lot") + ", "
+                + Plural.of(a.worth().historySets(), "set") + latest + ". Whether such answers held: `hindsight`.");
     }
 
     private void paragraph0(String text) {
         lines.addAll(Paragraph.lines("", Visible.text(text, screen), screen.width()));
-    }
-
-    private static String count(int n, String what) {
-        return Digits.grouped(n) + " " + what + (n == 1 ? "" : "s");
     }
 
     private static String whole(double amount) {

@@ -85,7 +85,9 @@ public final class Donors {
         }
         chosen.sort(Comparator.comparingDouble(Pair::gain)
                 .reversed()
-                .thenComparing(p -> p.patient().unit(), Text.CODE_POINTS));
+                .thenComparing(p -> p.patient().unit(), Text.CODE_POINTS)
+                .thenComparing(p -> p.patient().kind())
+                .thenComparing(p -> p.supply().source(), Text.CODE_POINTS));
         return chosen;
     }
 

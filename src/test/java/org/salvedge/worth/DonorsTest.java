@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.salvedge.shop.PartKind;
@@ -65,5 +67,22 @@ class DonorsTest {
         Supply dear = new Supply("P1", "F1", PartKind.MAIN_BOARD, null, 30);
         assertThat(Donors.pairs(List.of(patient("U1", "F1", 20)), List.of(dear)))
                 .isEmpty();
+    }
+
+    @Test
+    void pairsOfOneGainComeInOneOrderWhateverThatOfTheQuestion() {
+        List<Patient> patients = new ArrayList<>();
+        List<Supply> supplies = new ArrayList<>();
+        for (PartKind kind : PartKind.values()) {
+            patients.add(new Patient("U", "F", kind, List.of(), 10));
+            supplies.add(new Supply("D" + kind.ordinal() % 3, "F", kind, null, 2));
+        }
+        for (int round = 0; round < 20; round++) {
+            Collections.shuffle(patients, new Random(round));
+            Collections.shuffle(supplies, new Random(round));
+            assertThat(Donors.pairs(patients, supplies))
+                    .extracting(p -> p.patient().kind())
+                    .containsExactly(PartKind.values());
+        }
     }
 }

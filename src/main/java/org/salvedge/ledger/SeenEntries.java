@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.AsOf;
 
 /** Which entries a reading sees: those that had been recorded, nothing had superseded, and had happened. */
-final class Visible {
+final class SeenEntries {
     private final long last;
     private final long[] superseded;
     private final long[] hidden; // first and last of each run of entries that were recorded later
@@ -19,7 +19,8 @@ final class Visible {
     private final long happenedBy;
     private final long recordedBy;
 
-    private Visible(long last, long[] superseded, long[] hidden, long[] imported, long happenedBy, long recordedBy) {
+    private SeenEntries(
+            long last, long[] superseded, long[] hidden, long[] imported, long happenedBy, long recordedBy) {
         this.last = last;
         this.superseded = superseded;
         this.hidden = hidden;
@@ -28,7 +29,7 @@ final class Visible {
         this.recordedBy = recordedBy;
     }
 
-    static Visible of(AsOf asOf, ZoneId zone, Connection connection) throws SQLException {
+    static SeenEntries of(AsOf asOf, ZoneId zone, Connection connection) throws SQLException {
         long last = Database.number(connection, "SELECT last FROM batch ORDER BY first DESC LIMIT 1", 0);
         LocalDate recorded = asOf.recorded();
         LongArrayList hidden = new LongArrayList();
@@ -39,7 +40,7 @@ final class Visible {
             runs(connection, "recorded_at IS NULL AND ? >= 0", 0, imported);
         }
         LongArrayList superseded = new LongArrayList();
-        Cursor cursor = new Visible(last, new long[0], hidden.toLongArray(), new long[0], 0, 0).cursor();
+        Cursor cursor = new SeenEntries(last, new long[0], hidden.toLongArray(), new long[0], 0, 0).cursor();
         try (PreparedStatement select = connection.prepareStatement("SELECT old, new FROM supersede ORDER BY new");
                 ResultSet row = select.executeQuery()) {
             while (row.next()) {
@@ -49,7 +50,7 @@ final class Visible {
             }
         }
         superseded.sort(null);
-        return new Visible(
+        return new SeenEntries(
                 last,
                 superseded.toLongArray(),
                 hidden.toLongArray(),

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param description where maker or model stand in a longer text
  */
-record Names(
+record MakerModel(
         @Nullable String maker,
         @Nullable String model,
         @Nullable Description description,
