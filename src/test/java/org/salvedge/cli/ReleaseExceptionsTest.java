@@ -60,7 +60,7 @@ class ReleaseExceptionsTest {
         done("month", "2026-03", "--html", folder.resolve("m.html").toString());
         String page = Files.readString(folder.resolve("m.html"));
         assertThat(page)
-                .contains("sales, a check unmet")
+                .contains("sales, a release check unmet")
                 .contains("safety_tested, owner_data_reset, disclosed")
                 .contains("to a &lt;dealer&gt;");
     }
