@@ -91,6 +91,7 @@ enum Figure {
                     + " saved."),
     COMEBACK_COST("cost of\ncomebacks", Kind.MONEY_TOTAL, "Refunds, transport and handling of the month's comebacks."),
     BOUGHT("bought", Kind.DATE, "Day of purchase."),
+    CAME_ON("came on", Kind.DATE, "Day the lot arrived; its sets are received in that month."),
     LISTED("listed", Kind.COUNT, "Sets booked with the lot, arrived or not."),
     ARRIVED("arrived", Kind.COUNT, "Sets of the lot that arrived."),
     HERE("still\nhere", Kind.COUNT, "Sets of the lot that have not left."),
@@ -103,7 +104,6 @@ enum Figure {
             "result\nso far",
             Kind.MONEY,
             "recovered so far - landed cost. Final only when nothing of the lot is here any more."),
-    STATE("state", Kind.TEXT, "passed: waits to be sold; on bench: neither passed nor gone."),
     DAYS("days\nhere", Kind.COUNT, "Days since its lot arrived."),
     MINUTES("minutes\nso far", Kind.MINUTES, "All minutes spent on it so far, where known."),
     COST("cost\nso far", Kind.MONEY, "Landed cost, parts, labour and refunds so far, less what it has brought."),
@@ -132,9 +132,10 @@ enum Figure {
     PER_SAVED_BEFORE("min\nper saved,\nmonth\nbefore", Kind.MINUTES, "The same for the month before."),
     PER_SAVED_SO_FAR("min\nper saved,\nall so far", Kind.MINUTES, "The same over the whole record."),
     TRACE(
-            "sets\nbehind it",
+            "what is\nbehind it",
             Kind.TEXT,
-            "Leads to the rows of the sheet \"Sets\", \"Sets by supplier\" or \"Attempts\" that the figures of this row rest on."),
+            "Leads to the rows of a list that the figures of this row rest on: sets, attempts or lots. Empty where no list has them all."),
+    TRACE_OVER("behind\nthe other", Kind.TEXT, "The same for the next best fix."),
     SETS_THEN(
             "sets,\nmonth\nbefore",
             Kind.COUNT,
@@ -287,6 +288,7 @@ enum Figure {
     SET_MARGIN("margin of\nthe set", Kind.MONEY, "Its final margin."),
     NUMBER("attempt", Kind.TEXT, "The attempt's number."),
     ON("day", Kind.DATE, "Day of the attempt."),
+    WAS_FIRST("first", Kind.YES_NO, "Whether it was its set's first with a fix at that fault."),
     RESULT_OF("result", Kind.TEXT, "passed or failed."),
     ATTEMPT_MINUTES("minutes", Kind.MINUTES, "Diagnosis and fix, where known."),
     ATTEMPT_PARTS("parts", Kind.MONEY, "Cost of its parts."),
@@ -315,7 +317,7 @@ enum Figure {
             "Glass not broken (among sets with a fault found) x saved (among those decided) x not come back in 90 days"
                     + " (among sales at least 90 days old). The three groups differ, so this is an index, not a chance.");
 
-    private static final Set<String> OFF_PAPER = Stream.of(TRACE, CHART_BASE, CHART_ABOVE, CHART_BELOW)
+    private static final Set<String> OFF_PAPER = Stream.of(TRACE, TRACE_OVER, CHART_BASE, CHART_ABOVE, CHART_BELOW)
             .map(f -> f.column().key())
             .collect(Collectors.toUnmodifiableSet());
 

@@ -2,6 +2,7 @@ package org.salvedge.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -10,9 +11,12 @@ final class HtmlTable {
     private static final int PERCENT = 100;
 
     private final Paper paper;
+    private final Set<String> absent;
 
-    HtmlTable(Paper paper) {
+    /** @param absent sheets whose rows are not on the page */
+    HtmlTable(Paper paper, Set<String> absent) {
         this.paper = paper;
+        this.absent = absent;
     }
 
     /** What a sheet is called in links. */
@@ -23,6 +27,11 @@ final class HtmlTable {
     /** What only charts need. */
     static boolean leftOut(Column column) {
         return column.key().startsWith("chart_");
+    }
+
+    /** To the first of the rows, or to where the page says that they are not on it. */
+    String href(Linked link) {
+        return "#" + id(link.sheet()) + (absent.contains(link.sheet()) ? "" : "-" + link.first());
     }
 
     void write(String sheet, Table table, StringBuilder out) {
@@ -67,7 +76,7 @@ final class HtmlTable {
             return "";
         }
         if (value instanceof Linked link) {
-            return "<a href=\"#" + id(link.sheet()) + "-" + link.first() + "\">" + (link.last() - link.first() + 1)
+            return "<a href=\"" + href(link) + "\">" + Digits.grouped(link.last() - link.first() + 1)
                     + (link.last() == link.first() ? " row" : " rows") + "</a>";
         }
         if (value instanceof Estimate e) {

@@ -1,6 +1,7 @@
 package org.salvedge.report;
 
 import java.math.BigDecimal;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.poi.ss.usermodel.Cell;
@@ -27,6 +28,7 @@ final class MonthFront {
     private final MonthReview review;
     private final MonthNotes notes;
     private final MonthWords words;
+    private final FrontLinks links;
     private int next;
 
     MonthFront(Book book, XSSFSheet sheet, MonthReview review, MonthNotes notes) {
@@ -34,6 +36,7 @@ final class MonthFront {
         this.sheet = sheet;
         this.review = review;
         this.notes = notes;
+        links = new FrontLinks(review);
         words = new MonthWords(review);
     }
 
@@ -91,7 +94,7 @@ final class MonthFront {
         if (count > 0) {
             Row row = words(name);
             book.writer().put(row, 1, Kind.COUNT, new Linked(count, ReleaseExceptions.SHEET, first, first + count - 1));
-            row.getCell(1).setCellStyle(book.styles().linkedNumber());
+            row.getCell(1).setCellStyle(book.styles().linkedNumber("#,##0"));
         }
     }
 
@@ -104,6 +107,11 @@ final class MonthFront {
         for (Deed deed : deeds) {
             Row line = sheet.createRow(next++);
             across(words.deed(deed), 0, 2, line);
+            Linked why = links.deed(deed);
+            if (why != null) {
+                book.writer().lead(line.getCell(0), why);
+                line.getCell(0).setCellStyle(book.styles().linkWrapped());
+            }
             SheetWriter.words(
                     line.createCell(3),
                     Digits.grouped(deed.worth().value(), 0) + " "
@@ -161,13 +169,24 @@ final class MonthFront {
         Object now = figure.apply(review.now());
         Object before = figure.apply(review.before());
         put(row, 1, kind, now);
+        lead(row.getCell(1), name, kind, review.month());
         put(row, 2, kind, before);
+        lead(row.getCell(2), name, kind, review.month().minusMonths(1));
         put(row, 3, kind, figure.apply(review.yearAgo()));
         if (known(now) && known(before)) {
             BigDecimal change = SheetWriter.decimal(now).subtract(SheetWriter.decimal(before));
             Cell cell = row.createCell(4);
             cell.setCellValue((kind == Kind.RATIO ? change.movePointRight(2) : change).doubleValue());
             cell.setCellStyle(book.styles().number(book.styles().formatOfChange(kind)));
+        }
+    }
+
+    /** Makes a number lead to the rows it is counted from. */
+    private void lead(@Nullable Cell cell, String name, Kind kind, YearMonth when) {
+        Linked rows = links.figure(name, when);
+        if (cell != null && rows != null) {
+            book.writer().lead(cell, rows);
+            cell.setCellStyle(book.styles().linkedNumber(book.styles().formatWithCode(kind)));
         }
     }
 

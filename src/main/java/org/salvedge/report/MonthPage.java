@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.salvedge.shop.Money;
 import org.salvedge.yield.Deed;
 import org.salvedge.yield.MonthFigures;
@@ -27,6 +28,8 @@ public final class MonthPage {
     private final MonthNotes notes;
     private final Paper paper;
     private final MonthWords words;
+    private final FrontLinks links;
+    private final List<MonthSheets.Sheet> sheets;
     private final HtmlTable tables;
     private final StringBuilder out = new StringBuilder(1 << 16);
 
@@ -35,7 +38,14 @@ public final class MonthPage {
         this.notes = notes;
         this.paper = paper;
         words = new MonthWords(review);
-        tables = new HtmlTable(paper);
+        links = new FrontLinks(review);
+        sheets = MonthSheets.of(review, notes);
+        tables = new HtmlTable(
+                paper,
+                sheets.stream()
+                        .filter(MonthPage::leftOut)
+                        .map(MonthSheets.Sheet::name)
+                        .collect(Collectors.toUnmodifiableSet()));
     }
 
     /** @throws IOException if the file cannot be written; then nothing of it is left */
@@ -56,7 +66,6 @@ public final class MonthPage {
     }
 
     private String page() {
-        List<MonthSheets.Sheet> sheets = MonthSheets.of(review, notes);
         String title = review.month() + " at " + Html.text(paper.shop());
         out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
@@ -96,7 +105,7 @@ public final class MonthPage {
         }
         out.append("<a href=\"#definitions\">Definitions</a>\n</nav>\n");
         sheets.forEach(this::section);
-        definitions(sheets);
+        definitions();
         return out.append("</body>\n</html>\n").toString();
     }
 
@@ -222,8 +231,10 @@ public final class MonthPage {
                 .append(name)
                 .append("</a></td>");
         for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
+            String text = empty(m) ? "" : figure.apply(m);
+            Linked rows = text.isEmpty() ? null : links.figure(name, m.month());
             out.append("<td class=\"n\">")
-                    .append(empty(m) ? "" : figure.apply(m))
+                    .append(rows == null ? text : "<a href=\"" + tables.href(rows) + "\">" + text + "</a>")
                     .append("</td>");
         }
         double change = empty(review.before())
@@ -253,8 +264,10 @@ public final class MonthPage {
                 .append(paper.currency().getCurrencyCode())
                 .append("</th><th class=\"n\">95 % interval</th></tr></thead>\n<tbody>\n");
         for (Deed deed : deeds) {
+            Linked why = links.deed(deed);
+            String what = Html.text(words.deed(deed));
             out.append("<tr><td>")
-                    .append(Html.text(words.deed(deed)))
+                    .append(why == null ? what : "<a href=\"" + tables.href(why) + "\">" + what + "</a>")
                     .append("</td><td class=\"n\">")
                     .append(Digits.grouped(deed.worth().value(), 0))
                     .append("</td><td class=\"n\">")
@@ -263,6 +276,10 @@ public final class MonthPage {
         }
         out.append(
                 "</tbody>\n</table>\n<p class=\"small\">In months like the last three. No set is counted under two of these.</p>\n");
+    }
+
+    private static boolean leftOut(MonthSheets.Sheet sheet) {
+        return sheet.lists() && sheet.table().rows().size() > MOST_ROWS;
     }
 
     private void section(MonthSheets.Sheet sheet) {
@@ -276,7 +293,7 @@ public final class MonthPage {
                 .append("</h2>\n<p class=\"small\">")
                 .append(Html.text(sheet.about()))
                 .append("</p>\n");
-        if (sheet.lists() && table.rows().size() > MOST_ROWS) {
+        if (leftOut(sheet)) {
             out.append("<p>")
                     .append(Digits.grouped(table.rows().size()))
                     .append(" rows: see the workbook's sheet of this name.</p>\n</section>\n");
@@ -294,7 +311,7 @@ public final class MonthPage {
         return sheet.table().columns().size() > WIDE ? " class=\"wide\"" : "";
     }
 
-    private void definitions(List<MonthSheets.Sheet> sheets) {
+    private void definitions() {
         out.append("<section id=\"definitions\">\n<h2>What each figure means</h2>\n<table>\n<thead><tr><th>figure</th>")
                 .append("<th>definition</th><th>stands on</th></tr></thead>\n<tbody>\n");
         Defined defined = new Defined();

@@ -49,10 +49,12 @@ final class MonthSheets {
 
     static List<Sheet> of(MonthReview review) {
         String month = review.month().toString();
-        MonthTables tables = new MonthTables(review);
-        TraceTables trace = new TraceTables(review);
+        Trace trace = new Trace(review);
+        MonthTables tables = new MonthTables(review, trace);
+        TraceTables lists = new TraceTables(trace);
         WhyTables why = new WhyTables(review, trace);
         OutcomeTables outcomes = new OutcomeTables(review, trace);
+        String again = "The same sets in another order; not listed again where there are over 5 000.";
         String changed =
                 "Sets decided in " + month + " against those of the month before. Mix: other sets; rate: other yields.";
         String margins = "Sets that left in " + month
@@ -102,7 +104,11 @@ final class MonthSheets {
                 figures(
                         "Yield",
                         "Attempts on sets decided in " + month + ", by family and fix.",
-                        YieldSheets.ofMonth("Yield by family and fix", review.byFamilyAndFix()),
+                        YieldSheets.ofMonth(
+                                "Yield by family and fix",
+                                review.byFamilyAndFix(),
+                                row -> trace.ofMonth(
+                                        row.keys().get(0), row.keys().get(1), row.decided())),
                         2),
                 figures("Fixes", year, why.fixes(), 2),
                 figures("Fixes by family", year, why.fixesByFamily(), 3),
@@ -112,7 +118,7 @@ final class MonthSheets {
                         "Sales of the 24 months up to " + month + "'s end, by the latest fix before the sale.",
                         outcomes.kept(),
                         2),
-                lists("Comebacks", "Sold sets that came back in " + month + ".", tables.comebacks(), 2),
+                lists(FrontLinks.COMEBACKS, "Sold sets that came back in " + month + ".", tables.comebacks(), 2),
                 charted(MONEY, "Sets that left in " + month + ", over their whole time in the shop.", tables.money()),
                 figures(
                         "Ledger",
@@ -123,7 +129,10 @@ final class MonthSheets {
                 figures(
                         "Margin",
                         "Sets decided in " + month + " and margins of sets that left in it, by family.",
-                        YieldSheets.ofMonth("Margin by family", review.byFamily()),
+                        YieldSheets.ofMonth(
+                                "Margin by family",
+                                review.byFamily(),
+                                row -> trace.ofFamily(row.keys().get(0))),
                         1),
                 figures(
                         "Faults",
@@ -141,29 +150,41 @@ final class MonthSheets {
                         "Lots with a bid, and lots finished, as they stood when " + month + " ended.",
                         outcomes.bids(),
                         1),
-                lists("Lots", "Every lot, as it stood when " + month + " ended.", tables.lots(), 1),
                 lists(
-                        "Open sets",
-                        "Sets still here when " + month
-                                + " ended, those longest here first; of over 10 000 the first 10 000.",
-                        tables.open(),
+                        Trace.LOTS,
+                        "Every lot, as it stood when " + month + " ended. Its sets: salvedge show LOT.",
+                        lists.lots(),
                         1),
                 lists(
-                        TraceTables.SETS,
+                        Trace.LOTS_BY_SUPPLIER,
+                        "The same lots in another order; not listed again where there are over 5 000.",
+                        lists.lotsBySupplier(),
+                        1),
+                lists(
+                        Trace.OPEN,
+                        "Sets still here when " + month
+                                + " ended, by state, those longest here first; of over 10 000 the 10 000 longest here.",
+                        lists.open(),
+                        1),
+                lists(
+                        Trace.SETS,
                         "Sets decided or gone in " + month + " or the month before; in " + month
                                 + " alone where these are over 10 000.",
-                        trace.sets(),
+                        lists.sets(),
                         1),
+                lists(Trace.BY_SUPPLIER, again, lists.setsBySupplier(), 1),
+                lists(Trace.DECIDED, again, lists.decided(), 1),
+                lists(Trace.GONE, again, lists.gone(), 1),
                 lists(
-                        TraceTables.BY_SUPPLIER,
-                        "The same sets in another order; not listed again where there are over 5 000.",
-                        trace.setsBySupplier(),
-                        1),
-                lists(
-                        TraceTables.ATTEMPTS,
+                        Trace.ATTEMPTS,
                         "Attempts with a fix that passed or failed; of the month alone where the year has over 20 000.",
-                        trace.attempts(),
-                        2));
+                        lists.attempts(),
+                        2),
+                lists(
+                        Trace.OF_MONTH,
+                        "Those of the same attempts that were made on sets decided in " + month + ".",
+                        lists.ofMonth(),
+                        1));
     }
 
     private static Sheet figures(String name, String about, Table table, int frozen) {

@@ -8,22 +8,19 @@ import org.salvedge.shop.Money;
 import org.salvedge.yield.Bridge;
 import org.salvedge.yield.ComebackLine;
 import org.salvedge.yield.FaultShare;
-import org.salvedge.yield.LotLine;
 import org.salvedge.yield.MonthFigures;
 import org.salvedge.yield.MonthReview;
-import org.salvedge.yield.OpenSet;
 import org.salvedge.yield.RolledYield;
 import org.salvedge.yield.YieldRow;
 
 /** The tables of the monthly review, each for a sheet of its own. */
 final class MonthTables {
-    /** Of more sets than these, those longest here are listed. */
-    private static final int MOST_OPEN = 10_000;
-
     private final MonthReview review;
+    private final Trace trace;
 
-    MonthTables(MonthReview review) {
+    MonthTables(MonthReview review, Trace trace) {
         this.review = review;
+        this.trace = trace;
     }
 
     Table byMonth() {
@@ -42,7 +39,8 @@ final class MonthTables {
                         Figure.MARGIN_PER_SET,
                         Figure.MARGIN_PER_HOUR,
                         Figure.COMEBACKS,
-                        Figure.COMEBACK_COST)
+                        Figure.COMEBACK_COST,
+                        Figure.TRACE)
                 .title("Month by month");
         for (MonthFigures m : review.series()) {
             YieldRow c = m.counted();
@@ -61,7 +59,8 @@ final class MonthTables {
                     c.marginPerSet(),
                     c.marginPerHour(),
                     m.comebacks(),
-                    m.comebackCost());
+                    m.comebackCost(),
+                    trace.decidedIn(m.month()));
         }
         return table.build();
     }
@@ -77,7 +76,8 @@ final class MonthTables {
                         Figure.MINUTES_P90,
                         Figure.MINUTES_PER_SAVED,
                         Figure.PER_SAVED_BEFORE,
-                        Figure.PER_SAVED_SO_FAR)
+                        Figure.PER_SAVED_SO_FAR,
+                        Figure.TRACE)
                 .title("Time per fix");
         for (YieldRow row : review.byFix().rows()) {
             if (row.keys().get(0).isEmpty()) {
@@ -93,7 +93,8 @@ final class MonthTables {
                     row.minutesP90(),
                     row.minutesPerSaved(),
                     review.byFixBefore().row(row.keys()).minutesPerSaved(),
-                    review.byFixSoFar().row(row.keys()).minutesPerSaved());
+                    review.byFixSoFar().row(row.keys()).minutesPerSaved(),
+                    trace.ofMonth("", row.keys().get(0), row.decided()));
         }
         return table.build();
     }
@@ -110,7 +111,8 @@ final class MonthTables {
         for (FaultShare share : now) {
             decided += share.decided();
         }
-        Table.Builder table = of(Figure.FAULT, Figure.DECIDED, Figure.SAVED, Figure.SHARE, Figure.SHARE_BEFORE)
+        Table.Builder table = of(
+                        Figure.FAULT, Figure.DECIDED, Figure.SAVED, Figure.SHARE, Figure.SHARE_BEFORE, Figure.TRACE)
                 .title("Faults met");
         for (FaultShare share : now) {
             FaultShare then = before.get(share.fault());
@@ -119,7 +121,8 @@ final class MonthTables {
                     share.decided(),
                     share.saved(),
                     (double) share.decided() / decided,
-                    decidedBefore == 0 ? null : (then == null ? 0 : then.decided()) / (double) decidedBefore);
+                    decidedBefore == 0 ? null : (then == null ? 0 : then.decided()) / (double) decidedBefore,
+                    trace.decidedWith(share.fault()));
         }
         return table.build();
     }
@@ -129,6 +132,7 @@ final class MonthTables {
                         Figure.STEP,
                         Figure.AMOUNT,
                         Figure.AMOUNT_BEFORE,
+                        Figure.TRACE,
                         Figure.CHART_BASE,
                         Figure.CHART_ABOVE,
                         Figure.CHART_BELOW)
@@ -149,6 +153,7 @@ final class MonthTables {
                     step.name,
                     step.now,
                     step.then,
+                    trace.goneIn(review.month()),
                     base,
                     Math.max(0, high) - Math.max(0, base),
                     Math.min(0, low) - Math.min(0, base));
@@ -173,69 +178,6 @@ final class MonthTables {
                         "comebacks", now.comebacks().negated(), then.comebacks().negated()),
                 new Step("landed cost", now.landed().negated(), then.landed().negated()),
                 new Step("margin", now.margin(), then.margin()));
-    }
-
-    Table lots() {
-        Table.Builder table = of(
-                        Figure.LOT,
-                        Figure.SUPPLIER,
-                        Figure.BOUGHT,
-                        Figure.LISTED,
-                        Figure.ARRIVED,
-                        Figure.DECIDED,
-                        Figure.SAVED,
-                        Figure.IN_PROGRESS,
-                        Figure.HERE,
-                        Figure.LANDED,
-                        Figure.RECOVERED,
-                        Figure.RESULT)
-                .title("Lots");
-        for (LotLine lot : review.lots()) {
-            table.row(
-                    lot.lot(),
-                    lot.supplier(),
-                    lot.bought(),
-                    lot.listed(),
-                    lot.arrived(),
-                    lot.decided(),
-                    lot.saved(),
-                    lot.inProgress(),
-                    lot.here(),
-                    lot.landed(),
-                    lot.recovered(),
-                    lot.result());
-        }
-        return table.build();
-    }
-
-    Table open() {
-        Table.Builder table = of(
-                        Figure.UNIT,
-                        Figure.LOT,
-                        Figure.FAMILY,
-                        Figure.MODEL,
-                        Figure.CLAIMED,
-                        Figure.STATE,
-                        Figure.DAYS,
-                        Figure.ATTEMPTS,
-                        Figure.MINUTES,
-                        Figure.COST)
-                .title("Open sets");
-        for (OpenSet set :
-                review.open().subList(0, Math.min(MOST_OPEN, review.open().size()))) {
-            table.row(
-                    set.unit(),
-                    set.lot(),
-                    set.family(),
-                    set.model(),
-                    set.claimed(),
-                    set.passed() ? "passed" : "on bench",
-                    set.days(),
-                    set.attempts(),
-                    set.minutes(),
-                    set.cost());
-        }
-        return table.build();
     }
 
     Table comebacks() {

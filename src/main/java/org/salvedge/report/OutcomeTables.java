@@ -14,9 +14,9 @@ import org.salvedge.yield.WorkLine;
 final class OutcomeTables {
     private final MonthReview review;
     private final MonthWhy why;
-    private final TraceTables trace;
+    private final Trace trace;
 
-    OutcomeTables(MonthReview review, TraceTables trace) {
+    OutcomeTables(MonthReview review, Trace trace) {
         this.review = review;
         this.trace = trace;
         why = review.why();
@@ -54,7 +54,7 @@ final class OutcomeTables {
                     s.spent(),
                     s.recovered(),
                     WhyTables.estimate(s.adjust()),
-                    trace.ofSupplier(s.supplier()));
+                    trace.lotsOf(s.supplier()));
         }
         return table.build();
     }
@@ -105,18 +105,22 @@ final class OutcomeTables {
 
     Table work() {
         Table.Builder table = WhyTables.of(
-                        Figure.OPEN_STATE, Figure.OPEN_AGE, Figure.SETS, Figure.COST, Figure.EXPECTED)
+                        Figure.OPEN_STATE, Figure.OPEN_AGE, Figure.SETS, Figure.COST, Figure.EXPECTED, Figure.TRACE)
                 .title("Work in progress, at cost and at what it is expected to bring");
         int sets = 0;
         Money cost = Money.zero(review.currency());
         double expected = 0;
-        for (WorkLine l : why.work()) {
-            table.row(l.state(), l.age(), l.sets(), l.cost(), l.expected());
+        int age = 0;
+        for (WorkLine l : why.work()) { // each state with all ages
+            int from = age == 0 ? 0 : WorkLine.AGES.get(age - 1) + 1;
+            int to = age == WorkLine.AGES.size() ? Integer.MAX_VALUE : WorkLine.AGES.get(age);
+            age = (age + 1) % (WorkLine.AGES.size() + 1);
+            table.row(l.state(), l.age(), l.sets(), l.cost(), l.expected(), trace.here(l.state(), from, to));
             sets += l.sets();
             cost = cost.plus(l.cost());
             expected += l.expected();
         }
-        return table.row("all", "", sets, cost, expected).build();
+        return table.row("all", "", sets, cost, expected, null).build();
     }
 
     Table bids() {
@@ -132,7 +136,8 @@ final class OutcomeTables {
                         Figure.LANDED,
                         Figure.RECOVERED,
                         Figure.RESULT,
-                        Figure.LOT_DONE)
+                        Figure.LOT_DONE,
+                        Figure.TRACE)
                 .title("Bids and outcomes");
         for (BidLine b : review.bids()) {
             table.row(
@@ -147,7 +152,8 @@ final class OutcomeTables {
                     b.landed(),
                     b.recovered(),
                     b.recovered().minus(b.landed()),
-                    b.finished());
+                    b.finished(),
+                    trace.ofLot(b.lot()));
         }
         return table.note("Only lots that were won are seen here, and one wins where one over-rates.")
                 .build();

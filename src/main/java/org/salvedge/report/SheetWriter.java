@@ -152,9 +152,7 @@ final class SheetWriter {
         Cell cell = row.createCell(column);
         if (value instanceof Linked linked) {
             words(cell, linked.toString(), styles.link());
-            Hyperlink link = row.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-            link.setAddress(linked.target());
-            cell.setHyperlink(link);
+            lead(cell, linked);
             return linked.toString().length();
         }
         if (value instanceof LocalDate date) {
@@ -185,6 +183,13 @@ final class SheetWriter {
         cell.setCellValue(number.doubleValue());
         cell.setCellStyle(styles.of(kind));
         return Digits.grouped(number, decimals(kind)).length();
+    }
+
+    /** Makes a cell lead to rows of another sheet, and leaves its look. */
+    void lead(Cell cell, Linked rows) {
+        Hyperlink link = cell.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(rows.target());
+        cell.setHyperlink(link);
     }
 
     private int decimals(Kind kind) {

@@ -134,10 +134,21 @@ final class Styles {
         });
     }
 
-    /** A number that leads somewhere, on the side of numbers. */
-    CellStyle linkedNumber() {
-        return made.computeIfAbsent("linked number", k -> {
+    CellStyle linkWrapped() {
+        return made.computeIfAbsent("link wrapped", k -> {
             XSSFCellStyle style = font(plain(), POINTS, false);
+            style.getFont().setUnderline(FontUnderline.SINGLE);
+            style.getFont().setColor(new XSSFColor(INK));
+            style.setWrapText(true);
+            return style;
+        });
+    }
+
+    /** A number that leads somewhere, on the side of numbers. */
+    CellStyle linkedNumber(String format) {
+        return made.computeIfAbsent("linked number " + format, k -> {
+            XSSFCellStyle style = font(plain(), POINTS, false);
+            style.setDataFormat(book.createDataFormat().getFormat(format));
             style.getFont().setUnderline(FontUnderline.SINGLE);
             style.getFont().setColor(new XSSFColor(INK));
             style.setAlignment(HorizontalAlignment.RIGHT);

@@ -1,90 +1,33 @@
 package org.salvedge.report;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
-import org.salvedge.shop.Text;
-import org.salvedge.yield.MonthReview;
+import org.salvedge.yield.LotLine;
+import org.salvedge.yield.OpenSet;
 import org.salvedge.yield.TraceAttempt;
 import org.salvedge.yield.TraceSet;
 
-/** The sets and attempts behind the figures, sorted so that those of one figure stand together, and links to them. */
+/** The lists that figures lead to. */
 final class TraceTables {
-    static final String SETS = "Sets";
-    static final String BY_SUPPLIER = "Sets by supplier";
-    static final String ATTEMPTS = "Attempts";
+    private final Trace trace;
 
-    /** More sets than these are listed in one order only. */
-    private static final int FEW = 5_000;
-
-    private final List<TraceSet> sets;
-    private final List<TraceSet> bySupplier;
-    private final List<TraceAttempt> attempts;
-
-    TraceTables(MonthReview review) {
-        sets = review.why().sets();
-        bySupplier = new ArrayList<>(sets.size() <= FEW ? sets : List.of());
-        bySupplier.sort(Comparator.comparing(TraceSet::supplier, Text.CODE_POINTS)
-                .thenComparing(TraceSet::lot, Text.CODE_POINTS)
-                .thenComparing(TraceSet::unit, Text.CODE_POINTS));
-        attempts = review.why().attempts();
-    }
-
-    /** To the sets of a family and fault; null where there are none. */
-    @Nullable
-    Linked ofCell(String family, String fault) {
-        return link(SETS, sets, s -> s.family().equals(family) && s.fault().equals(fault));
-    }
-
-    @Nullable
-    Linked ofSupplier(String supplier) {
-        return link(BY_SUPPLIER, bySupplier, s -> s.supplier().equals(supplier));
-    }
-
-    /**
-     * To the attempts with a fix on a fault.
-     *
-     * @param family "" = of all families
-     */
-    @Nullable
-    Linked ofFix(String fault, String fix, String family) {
-        return link(
-                ATTEMPTS,
-                attempts,
-                a -> a.fault().equals(fault)
-                        && a.fix().equals(fix)
-                        && (family.isEmpty() || a.family().equals(family)));
-    }
-
-    private static <T> @Nullable Linked link(String sheet, List<T> rows, Predicate<T> which) {
-        int first = -1;
-        int last = -1;
-        for (int i = 0; i < rows.size(); i++) {
-            if (which.test(rows.get(i))) {
-                first = first < 0 ? i : first;
-                last = i;
-            } else if (first >= 0) {
-                break;
-            }
-        }
-        return first < 0
-                ? null
-                : new Linked(
-                        rows(SheetWriter.FIRST_ROW + first + 1, SheetWriter.FIRST_ROW + last + 1), sheet, first, last);
-    }
-
-    private static String rows(int first, int last) {
-        return first == last ? "row " + first : "rows " + first + " to " + last;
+    TraceTables(Trace trace) {
+        this.trace = trace;
     }
 
     Table sets() {
-        return sets("Sets behind the figures, by family and fault", sets);
+        return sets("Sets behind the figures, by family and fault", trace.sets);
     }
 
     Table setsBySupplier() {
-        return sets("Sets behind the figures, by supplier and lot", bySupplier);
+        return sets("Sets behind the figures, by supplier and lot", trace.bySupplier);
+    }
+
+    Table decided() {
+        return sets("Sets decided, by month and fault", trace.decided);
+    }
+
+    Table gone() {
+        return sets("Sets gone, by month and family", trace.gone);
     }
 
     private static Table sets(String title, List<TraceSet> rows) {
@@ -117,28 +60,110 @@ final class TraceTables {
     }
 
     Table attempts() {
+        return attempts("Attempts behind the fixes' figures", trace.attempts);
+    }
+
+    Table ofMonth() {
+        return attempts("Attempts on the sets decided in the month, by fix and family", trace.ofMonth);
+    }
+
+    private static Table attempts(String title, List<TraceAttempt> rows) {
         Table.Builder table = WhyTables.of(
-                        Figure.FAULT,
                         Figure.FIX,
+                        Figure.FAULT,
                         Figure.FAMILY,
                         Figure.UNIT,
                         Figure.NUMBER,
                         Figure.ON,
+                        Figure.WAS_FIRST,
                         Figure.RESULT_OF,
                         Figure.ATTEMPT_MINUTES,
                         Figure.ATTEMPT_PARTS)
-                .title("Attempts behind the fixes' figures");
-        for (TraceAttempt a : attempts) {
+                .title(title);
+        for (TraceAttempt a : rows) {
             table.row(
-                    a.fault(),
                     a.fix(),
+                    a.fault(),
                     a.family(),
                     a.unit(),
                     a.number(),
                     a.on(),
+                    a.first(),
                     a.passed() ? "passed" : "failed",
                     a.minutes() > 0 ? a.minutes() : null,
                     a.parts());
+        }
+        return table.build();
+    }
+
+    Table lots() {
+        return lots("Lots, latest first", trace.lots);
+    }
+
+    Table lotsBySupplier() {
+        return lots("Lots by supplier, latest first", trace.lotsBySupplier);
+    }
+
+    private static Table lots(String title, List<LotLine> lots) {
+        Table.Builder table = WhyTables.of(
+                        Figure.LOT,
+                        Figure.SUPPLIER,
+                        Figure.BOUGHT,
+                        Figure.CAME_ON,
+                        Figure.LISTED,
+                        Figure.ARRIVED,
+                        Figure.DECIDED,
+                        Figure.SAVED,
+                        Figure.IN_PROGRESS,
+                        Figure.HERE,
+                        Figure.LANDED,
+                        Figure.RECOVERED,
+                        Figure.RESULT)
+                .title(title);
+        for (LotLine lot : lots) {
+            table.row(
+                    lot.lot(),
+                    lot.supplier(),
+                    lot.bought(),
+                    lot.arrival(),
+                    lot.listed(),
+                    lot.arrived(),
+                    lot.decided(),
+                    lot.saved(),
+                    lot.inProgress(),
+                    lot.here(),
+                    lot.landed(),
+                    lot.recovered(),
+                    lot.result());
+        }
+        return table.build();
+    }
+
+    Table open() {
+        Table.Builder table = WhyTables.of(
+                        Figure.UNIT,
+                        Figure.LOT,
+                        Figure.FAMILY,
+                        Figure.MODEL,
+                        Figure.CLAIMED,
+                        Figure.OPEN_STATE,
+                        Figure.DAYS,
+                        Figure.ATTEMPTS,
+                        Figure.MINUTES,
+                        Figure.COST)
+                .title("Open sets");
+        for (OpenSet set : trace.open) {
+            table.row(
+                    set.unit(),
+                    set.lot(),
+                    set.family(),
+                    set.model(),
+                    set.claimed(),
+                    Trace.state(set),
+                    set.days(),
+                    set.attempts(),
+                    set.minutes(),
+                    set.cost());
         }
         return table.build();
     }

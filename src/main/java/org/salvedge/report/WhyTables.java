@@ -1,7 +1,9 @@
 package org.salvedge.report;
 
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.Cause;
@@ -18,9 +20,9 @@ import org.salvedge.yield.Signals;
 final class WhyTables {
     private final MonthReview review;
     private final MonthWhy why;
-    private final TraceTables trace;
+    private final Trace trace;
 
-    WhyTables(MonthReview review, TraceTables trace) {
+    WhyTables(MonthReview review, Trace trace) {
         this.review = review;
         this.trace = trace;
         why = review.why();
@@ -34,12 +36,30 @@ final class WhyTables {
                         Figure.EFFECT,
                         Figure.CHANCE,
                         Figure.CHANCE_ALL,
-                        Figure.STANDS_OUT)
+                        Figure.STANDS_OUT,
+                        Figure.TRACE)
                 .title("What may be behind the change, likeliest first");
         for (Cause c : why.causes()) {
-            table.row(c.kind(), c.what(), c.up() ? "up" : "down", c.effect(), c.p(), c.adjusted(), c.standsOut());
+            table.row(
+                    c.kind(),
+                    c.what(),
+                    c.up() ? "up" : "down",
+                    c.effect(),
+                    c.p(),
+                    c.adjusted(),
+                    c.standsOut(),
+                    behind(c));
         }
         return table.build();
+    }
+
+    private @Nullable Linked behind(Cause cause) {
+        return switch (cause.kind()) {
+            case FIX -> trace.ofFix(cause.what());
+            case SUPPLIER -> trace.ofSupplier(cause.what());
+            case MIX -> trace.decidedIn(review.month());
+            case PRICE -> trace.goneIn(review.month());
+        };
     }
 
     Table changedByFault() {
@@ -119,18 +139,22 @@ final class WhyTables {
     }
 
     Table months() {
-        return signals("Yield by month on its control chart", why.signals().months());
+        return signals(
+                "Yield by month on its control chart",
+                why.signals().months(),
+                p -> trace.decidedIn(YearMonth.parse(p.name())));
     }
 
     Table lots() {
-        return signals("Yield by lot on its control chart", why.signals().lots());
+        return signals("Yield by lot on its control chart", why.signals().lots(), p -> trace.ofLot(p.name()));
     }
 
     Table minutes() {
-        return signals("Minutes by month on their control chart", why.signals().minutes());
+        return signals("Minutes by month on their control chart", why.signals().minutes(), p -> null);
     }
 
-    private static Table signals(String title, List<Signals.Point> points) {
+    private static Table signals(
+            String title, List<Signals.Point> points, Function<Signals.Point, @Nullable Linked> behind) {
         Table.Builder table = of(
                         Figure.POINT,
                         Figure.BEHIND,
@@ -139,7 +163,8 @@ final class WhyTables {
                         Figure.LIMIT_LOW,
                         Figure.LIMIT_HIGH,
                         Figure.Z,
-                        Figure.RULES)
+                        Figure.RULES,
+                        Figure.TRACE)
                 .title(title);
         for (Signals.Point p : points) {
             table.row(
@@ -153,7 +178,8 @@ final class WhyTables {
                     p.rules().stream()
                             .map(r ->
                                     r.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
-                            .collect(Collectors.joining(", ")));
+                            .collect(Collectors.joining(", ")),
+                    behind.apply(p));
         }
         return table.build();
     }
@@ -231,7 +257,9 @@ final class WhyTables {
                         Figure.GAIN_HIGH,
                         Figure.WRONG,
                         Figure.FIRST,
-                        Figure.FIRST_OVER)
+                        Figure.FIRST_OVER,
+                        Figure.TRACE,
+                        Figure.TRACE_OVER)
                 .title("Which fix to try first");
         for (Preference p : why.preferences()) {
             table.row(
@@ -244,7 +272,9 @@ final class WhyTables {
                     p.gain().high(),
                     p.chanceWrong(),
                     p.first(),
-                    p.firstOver());
+                    p.firstOver(),
+                    trace.ofFix(p.fault(), p.fix(), p.family()),
+                    trace.ofFix(p.fault(), p.over(), p.family()));
         }
         if (why.preferences().isEmpty()) {
             table.note("On no fault have two fixes been tried first often enough to be compared.");

@@ -2,6 +2,7 @@ package org.salvedge.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.yield.YieldRow;
 import org.salvedge.yield.YieldTable;
@@ -41,22 +42,36 @@ final class YieldSheets {
 
     /** Every figure. */
     static Table table(String title, YieldTable yields) {
-        return table(title, yields, EVERY);
+        return table(title, yields, EVERY, null);
     }
 
-    /** Of a month, whose sets are all decided; Wilson's interval is left to the sheet of months. */
-    static Table ofMonth(String title, YieldTable yields) {
-        return table(title, yields, OF_MONTH);
+    /**
+     * Of a month, whose sets are all decided; Wilson's interval is left to the sheet of months.
+     *
+     * @param behind what a row rests on
+     */
+    static Table ofMonth(String title, YieldTable yields, Function<YieldRow, @Nullable Linked> behind) {
+        return table(title, yields, OF_MONTH, behind);
     }
 
-    private static Table table(String title, YieldTable yields, List<Figure> figures) {
+    private static Table table(
+            String title,
+            YieldTable yields,
+            List<Figure> figures,
+            @Nullable Function<YieldRow, @Nullable Linked> behind) {
         List<Column> columns = new ArrayList<>();
         yields.by().forEach(key -> columns.add(Figure.valueOf(key.name()).column()));
         figures.forEach(figure -> columns.add(figure.column()));
+        if (behind != null) {
+            columns.add(Figure.TRACE.column());
+        }
         Table.Builder table = Table.of(columns).title(title);
         for (YieldRow row : yields.rows()) {
             List<@Nullable Object> values = new ArrayList<>(row.keys());
             figures.forEach(figure -> values.add(value(figure, row)));
+            if (behind != null) {
+                values.add(behind.apply(row));
+            }
             table.row(values);
         }
         return table.build();

@@ -92,22 +92,10 @@ final class FixBook {
                         && day <= month.last()
                         && history.attemptFix(a) != noFix
                         && (result == Result.PASS || result == Result.FAIL)) {
-                    add(set, a, result == Result.PASS, isFirst(start, end, a));
+                    add(set, a, result == Result.PASS, AttemptOrder.first(history, set, a, noFix));
                 }
             }
         }
-    }
-
-    private boolean isFirst(int start, int end, int attempt) {
-        for (int a = start; a < end; a++) {
-            if (a != attempt
-                    && history.attemptFault(a) == history.attemptFault(attempt)
-                    && history.attemptFix(a) != noFix
-                    && AttemptOrder.before(history, a, attempt)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void add(int set, int a, boolean passed, boolean first) {

@@ -14,6 +14,7 @@ import org.salvedge.shop.Timeline.Result;
 /**
  * An attempt that a figure of a fix rests on.
  *
+ * @param first whether it was the set's first with a fix at that fault
  * @param minutes diagnosis and fix, where known
  */
 public record TraceAttempt(
@@ -23,6 +24,7 @@ public record TraceAttempt(
         String unit,
         int number,
         LocalDate on,
+        boolean first,
         boolean passed,
         double minutes,
         Money parts) {
@@ -32,7 +34,7 @@ public record TraceAttempt(
     private static final int MONTHS = 12;
     private static final double MICROS = 1e6;
 
-    /** By fault, fix and family, then by day: of the twelve months up to the month's end, or of the month where these are too many. */
+    /** By fix, fault and family, then by day: of the twelve months up to the month's end, or of the month where these are too many. */
     static List<TraceAttempt> of(Outcomes o, YearMonth month) {
         List<TraceAttempt> year = of(
                 o,
@@ -61,14 +63,15 @@ public record TraceAttempt(
                             h.label(set),
                             h.attemptNumber(a),
                             LocalDate.ofEpochDay(h.attemptDay(a)),
+                            AttemptOrder.first(h, set, a, noFix),
                             result == Result.PASS,
                             o.attemptMicros(a) / MICROS,
                             new Money(h.attemptParts(a), h.currency())));
                 }
             }
         }
-        rows.sort(Comparator.comparing(TraceAttempt::fault, Text.CODE_POINTS)
-                .thenComparing(TraceAttempt::fix, Text.CODE_POINTS)
+        rows.sort(Comparator.comparing(TraceAttempt::fix, Text.CODE_POINTS)
+                .thenComparing(TraceAttempt::fault, Text.CODE_POINTS)
                 .thenComparing(TraceAttempt::family, Text.CODE_POINTS)
                 .thenComparing(TraceAttempt::on)
                 .thenComparingInt(TraceAttempt::number));

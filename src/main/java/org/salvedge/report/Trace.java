@@ -1,0 +1,223 @@
+package org.salvedge.report;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.salvedge.shop.Text;
+import org.salvedge.yield.LotLine;
+import org.salvedge.yield.MonthReview;
+import org.salvedge.yield.OpenSet;
+import org.salvedge.yield.TraceAttempt;
+import org.salvedge.yield.TraceSet;
+
+/**
+ * The sets, attempts and lots behind the figures, in orders in which those of one figure stand together, and the links to them. A link is
+ * null where nothing stands behind a figure, or where its list is not whole.
+ */
+final class Trace {
+    static final String SETS = "Sets";
+    static final String BY_SUPPLIER = "Sets by supplier";
+    static final String DECIDED = "Sets decided";
+    static final String GONE = "Sets gone";
+    static final String ATTEMPTS = "Attempts";
+    static final String OF_MONTH = "Attempts of sets";
+    static final String LOTS = "Lots";
+    static final String LOTS_BY_SUPPLIER = "Lots by supplier";
+    static final String OPEN = "Open sets";
+
+    /** Of more sets still here than these, those longest here are listed. */
+    static final int MOST_OPEN = 10_000;
+    /** More sets than these are listed in one order only. */
+    private static final int FEW = 5_000;
+
+    private static final int SUPPLIER_MONTHS = 24;
+
+    final List<TraceSet> sets;
+    final List<TraceSet> bySupplier;
+    final List<TraceSet> decided;
+    final List<TraceSet> gone;
+    final List<TraceAttempt> attempts;
+    final List<TraceAttempt> ofMonth;
+    final List<LotLine> lots;
+    final List<LotLine> lotsBySupplier;
+    final List<OpenSet> open;
+    private final boolean everyOpen;
+    private final YearMonth month;
+
+    Trace(MonthReview review) {
+        month = review.month();
+        sets = review.why().sets();
+        List<TraceSet> few = sets.size() <= FEW ? sets : List.of();
+        bySupplier = sorted(
+                few,
+                Comparator.comparing(TraceSet::supplier, Text.CODE_POINTS)
+                        .thenComparing(TraceSet::lot, Text.CODE_POINTS)
+                        .thenComparing(TraceSet::unit, Text.CODE_POINTS));
+        decided = sorted(
+                few.stream().filter(s -> s.decided() != null).toList(),
+                Comparator.<TraceSet, YearMonth>comparing(s -> Objects.requireNonNull(s.decided()))
+                        .reversed()
+                        .thenComparing(TraceSet::fault, Text.CODE_POINTS)
+                        .thenComparing(TraceSet::family, Text.CODE_POINTS)
+                        .thenComparing(TraceSet::unit, Text.CODE_POINTS));
+        gone = sorted(
+                few.stream().filter(s -> s.gone() != null).toList(),
+                Comparator.<TraceSet, YearMonth>comparing(s -> Objects.requireNonNull(s.gone()))
+                        .reversed()
+                        .thenComparing(TraceSet::family, Text.CODE_POINTS)
+                        .thenComparing(TraceSet::unit, Text.CODE_POINTS));
+        attempts = review.why().attempts();
+        ofMonth = ofMonth();
+        lots = sorted(review.lots(), Comparator.comparing(LotLine::arrival).reversed());
+        lotsBySupplier = sorted(
+                review.lots().size() <= FEW ? review.lots() : List.of(),
+                Comparator.comparing(LotLine::supplier, Text.CODE_POINTS)
+                        .thenComparing(LotLine::bought, Comparator.reverseOrder()));
+        everyOpen = review.open().size() <= MOST_OPEN;
+        open = sorted(
+                review.open().subList(0, Math.min(MOST_OPEN, review.open().size())),
+                Comparator.comparing(Trace::state).thenComparing(OpenSet::days, Comparator.reverseOrder()));
+    }
+
+    /** Keeps the order of those alike. */
+    private static <T> List<T> sorted(List<T> rows, Comparator<T> order) {
+        return rows.stream().sorted(order).toList();
+    }
+
+    /** Attempts with a fix on sets decided in the month, family by family. */
+    private List<TraceAttempt> ofMonth() {
+        Set<String> units = new HashSet<>();
+        decided.stream().filter(s -> month.equals(s.decided())).forEach(s -> units.add(s.unit()));
+        return sorted(
+                attempts.stream().filter(a -> units.contains(a.unit())).toList(),
+                Comparator.comparing(TraceAttempt::fix, Text.CODE_POINTS)
+                        .thenComparing(TraceAttempt::family, Text.CODE_POINTS));
+    }
+
+    static String state(OpenSet set) {
+        return set.passed() ? "passed" : set.attempts() > 0 ? "tried" : "untouched";
+    }
+
+    /** To the sets of a family and fault, decided or gone in either month. */
+    @Nullable
+    Linked ofCell(String family, String fault) {
+        return link(SETS, sets, s -> s.family().equals(family) && s.fault().equals(fault));
+    }
+
+    @Nullable
+    Linked ofFamily(String family) {
+        return link(SETS, sets, s -> s.family().equals(family));
+    }
+
+    @Nullable
+    Linked ofSupplier(String supplier) {
+        return link(BY_SUPPLIER, bySupplier, s -> s.supplier().equals(supplier));
+    }
+
+    @Nullable
+    Linked decidedIn(YearMonth when) {
+        return link(DECIDED, decided, s -> when.equals(s.decided()));
+    }
+
+    @Nullable
+    Linked decidedWith(String fault) {
+        return link(
+                DECIDED, decided, s -> month.equals(s.decided()) && s.fault().equals(fault));
+    }
+
+    @Nullable
+    Linked goneIn(YearMonth when) {
+        return link(GONE, gone, s -> when.equals(s.gone()));
+    }
+
+    @Nullable
+    Linked receivedIn(YearMonth when) {
+        return link(LOTS, lots, l -> YearMonth.from(l.arrival()).equals(when));
+    }
+
+    /** To all attempts with a fix. */
+    @Nullable
+    Linked ofFix(String fix) {
+        return link(ATTEMPTS, attempts, a -> a.fix().equals(fix));
+    }
+
+    /**
+     * To the attempts with a fix on a fault.
+     *
+     * @param family "" = of all families
+     */
+    @Nullable
+    Linked ofFix(String fault, String fix, String family) {
+        return link(
+                ATTEMPTS,
+                attempts,
+                a -> a.fault().equals(fault)
+                        && a.fix().equals(fix)
+                        && (family.isEmpty() || a.family().equals(family)));
+    }
+
+    /**
+     * To the attempts with a fix on sets decided in the month, where the list has every one of them.
+     *
+     * @param family "" = of all families
+     * @param number how many there are
+     */
+    @Nullable
+    Linked ofMonth(String family, String fix, int number) {
+        Linked rows = link(
+                OF_MONTH,
+                ofMonth,
+                a -> a.fix().equals(fix) && (family.isEmpty() || a.family().equals(family)));
+        return rows == null || rows.last() - rows.first() + 1 != number ? null : rows;
+    }
+
+    @Nullable
+    Linked ofLot(String lot) {
+        return link(LOTS, lots, l -> l.lot().equals(lot));
+    }
+
+    /** To a supplier's lots of the 24 months. */
+    @Nullable
+    Linked lotsOf(String supplier) {
+        LocalDate from = month.minusMonths(SUPPLIER_MONTHS - 1L).atDay(1);
+        return link(
+                LOTS_BY_SUPPLIER,
+                lotsBySupplier,
+                l -> l.supplier().equals(supplier) && !l.bought().isBefore(from));
+    }
+
+    /** To the sets here of a state, from so many days to so many. */
+    @Nullable
+    Linked here(String state, int fromDays, int toDays) {
+        return everyOpen
+                ? link(OPEN, open, s -> state(s).equals(state) && s.days() >= fromDays && s.days() <= toDays)
+                : null;
+    }
+
+    private static <T> @Nullable Linked link(String sheet, List<T> rows, Predicate<T> which) {
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < rows.size(); i++) {
+            if (which.test(rows.get(i))) {
+                first = first < 0 ? i : first;
+                last = i;
+            } else if (first >= 0) {
+                break;
+            }
+        }
+        return first < 0
+                ? null
+                : new Linked(
+                        rows(SheetWriter.FIRST_ROW + first + 1, SheetWriter.FIRST_ROW + last + 1), sheet, first, last);
+    }
+
+    private static String rows(int first, int last) {
+        return first == last ? "row " + first : "rows " + first + " to " + last;
+    }
+}
