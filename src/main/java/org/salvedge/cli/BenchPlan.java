@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.salvedge.bench.BenchQueue;
 import org.salvedge.bench.UsualFix;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.ledger.Progress;
 import org.salvedge.shop.AsOf;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.Fix;
@@ -26,6 +27,8 @@ import org.salvedge.worth.turn.Workload;
 final class BenchPlan {
     /** Shops of up to so many turns are read in a moment: a plan is made for them beside other work. */
     static final int QUICKLY_READ = 50_000;
+
+    private static final double READ = 0.6;
 
     private final Map<String, OpenBench> open = new HashMap<>();
     private final Map<String, TvSet> waiting = new HashMap<>();
@@ -50,8 +53,15 @@ final class BenchPlan {
      * @param hours of bench time a day; 0 = as on record
      */
     static BenchPlan of(Session session, Ledger ledger, @Nullable LocalDate asOf, double hours) {
+        return of(session, ledger, asOf, hours, Progress.NONE);
+    }
+
+    /** @param progress told how far reading and fitting have come */
+    static BenchPlan of(Session session, Ledger ledger, @Nullable LocalDate asOf, double hours, Progress progress) {
         LocalDate today = asOf == null ? session.today() : asOf;
-        History history = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL);
+        History history =
+                ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.FULL, progress.part(0, READ));
+        progress.step("weighing the sets on the bench", READ);
         return new BenchPlan(session, ledger, history, today, hours);
     }
 

@@ -46,6 +46,11 @@ import picocli.CommandLine.Parameters;
             "a printing is noted in the ledger (--format json and --as-of tell of the last one, but note none)."
         })
 final class MonthCommand extends Command {
+    /** Shares of the time that have gone once the record is read, and once everything is counted. */
+    private static final double READ = 0.4;
+
+    private static final double COUNTED = 0.8;
+
     @Parameters(paramLabel = "YYYY-MM", description = "The month.")
     String month = "";
 
@@ -81,20 +86,27 @@ final class MonthCommand extends Command {
         CompletableFuture<Void> tables = YieldTable.prepare();
         boolean asBook = format != Format.JSON && (html == null || xlsx != null);
         CompletableFuture<Void> books = asBook ? MonthWorkbook.prepare() : CompletableFuture.allOf();
+        try (ProgressLine progress = new ProgressLine(session.surroundings())) {
+            return run(session, asked, CompletableFuture.allOf(tables, books), progress);
+        }
+    }
+
+    private int run(Session session, YearMonth asked, CompletableFuture<Void> prepared, ProgressLine progress) {
         History history;
         List<Bid> bids;
         LastPrinting past;
         ReleaseExceptions releases;
         try (Ledger ledger = session.shop().read()) {
             past = LastPrinting.of(ledger, asked, asOf);
-            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL);
+            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL, progress.part(0, READ));
             LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
             releases = ReleaseExceptions.of(ledger.printings().sold(asked.atDay(1), last, asOf));
             bids = ledger.all(Bid.class).stream()
                     .filter(bid -> !bid.on().isAfter(last))
                     .toList();
         }
-        CompletableFuture.allOf(tables, books).join();
+        progress.step("counting", READ);
+        prepared.join();
         Settings settings = session.shop().settings();
         if (format == Format.JSON) {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());
@@ -105,26 +117,32 @@ final class MonthCommand extends Command {
                     : past.since(session, MonthReview.of(history, settings.labourRate(), asked, bids));
             json.put("since_printing", since == null ? null : LastPrinting.json(since));
             json.put("release_checks", checks(releases));
+            progress.clear();
             session.json(json);
             return Status.DONE;
         }
         MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
         SincePrinting since = past.since(session, review);
         MonthNotes notes = new MonthNotes(since, releases);
+        progress.clear();
         say(session, review);
         if (since != null) {
             Wording.say(session, since.sentence());
         }
         if (html != null) {
             Path page = Reports.target(session, "--html", html, ".html");
+            progress.step("writing the page", COUNTED);
             Reports.write(page, () -> MonthPage.write(review, notes, Reports.paper(session), page));
+            progress.clear();
             session.say("Written to " + page);
         }
         if (html == null || xlsx != null) {
             Path book = xlsx == null
                     ? session.shop().reports().resolve("month-" + asked + ".xlsx")
                     : Reports.target(session, "--xlsx", xlsx, ".xlsx");
+            progress.step("writing the workbook", COUNTED);
             Reports.write(book, () -> MonthWorkbook.write(review, notes, Reports.paper(session), book));
+            progress.clear();
             session.say("Written to " + book);
         }
         if (asOf == null) {

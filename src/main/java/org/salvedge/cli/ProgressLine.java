@@ -46,11 +46,16 @@ final class ProgressLine implements Progress, AutoCloseable {
         surroundings.err().flush();
     }
 
-    /** Takes the line away. */
-    @Override
-    public void close() {
+    /** Takes the line away, so that something else can be said; the next step draws it again. */
+    void clear() {
         if (drawn) {
             draw("");
+            drawn = false;
         }
+    }
+
+    @Override
+    public void close() {
+        clear();
     }
 }

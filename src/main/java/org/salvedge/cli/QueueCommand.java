@@ -37,6 +37,9 @@ import picocli.CommandLine.Option;
 final class QueueCommand extends Command {
     private static final int SHOWN = 20;
     private static final int LEFT_OUT = 3;
+    /** Share of the work that is done once every set is weighed. */
+    private static final double PLANNED = 0.8;
+
     private static final int WAITING_SHOWN = 5;
 
     @Option(names = "--hours", paramLabel = "H", description = "Fill a day of so many bench hours.")
@@ -63,10 +66,13 @@ final class QueueCommand extends Command {
         }
         overrides.apply(session);
         double day = hours == null ? 0 : hours;
-        try (Ledger ledger = session.shop().read()) {
-            BenchPlan plan = BenchPlan.of(session, ledger, asOf, day);
+        try (Ledger ledger = session.shop().read();
+                ProgressLine progress = new ProgressLine(session.surroundings())) {
+            BenchPlan plan = BenchPlan.of(session, ledger, asOf, day, progress);
+            progress.step("putting them in order", PLANNED);
             List<Place> order = plan.order(day);
             QueueNotes notes = new QueueNotes(session, ledger, plan, asOf);
+            progress.clear();
             if (format == Format.JSON) {
                 session.json(json(plan, order, notes));
             } else if (format == Format.CSV) {

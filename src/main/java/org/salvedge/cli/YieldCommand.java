@@ -27,6 +27,9 @@ import picocli.CommandLine.Option;
             "Example: salvedge yield --by supplier"
         })
 final class YieldCommand extends Command {
+    /** Share of the time that goes into reading the record. */
+    private static final double READ = 0.7;
+
     @Option(
             names = "--by",
             paramLabel = "KEY,...",
@@ -61,12 +64,18 @@ final class YieldCommand extends Command {
         session.shop().requireThere();
         CompletableFuture<Void> tables = YieldTable.prepare();
         History history;
-        try (Ledger ledger = session.shop().read()) {
-            history = ledger.history(asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.COUNTS);
+        YieldTable yields;
+        Outcomes outcomes;
+        try (ProgressLine progress = new ProgressLine(session.surroundings())) {
+            try (Ledger ledger = session.shop().read()) {
+                history = ledger.history(
+                        asOf == null ? AsOf.NOW : AsOf.endOf(asOf), Ledger.Detail.COUNTS, progress.part(0, READ));
+            }
+            progress.step("counting", READ);
+            outcomes = Outcomes.of(history, session.shop().settings().labourRate());
+            tables.join();
+            yields = YieldTable.of(outcomes, keys);
         }
-        Outcomes outcomes = Outcomes.of(history, session.shop().settings().labourRate());
-        tables.join();
-        YieldTable yields = YieldTable.of(outcomes, keys);
         if (xlsx != null) {
             Path file = Reports.target(session, "--xlsx", xlsx, ".xlsx");
             YieldTable whole = YieldTable.of(outcomes, List.of());

@@ -124,7 +124,7 @@ final class Audit {
     }
 
     private void histories() {
-        History history = new HistoryReader(database, settings, Detail.FULL).read(AsOf.NOW);
+        History history = new HistoryReader(database, settings, Detail.FULL, Progress.NONE).read(AsOf.NOW);
         Timeline timeline = new Timeline();
         for (int set = 0; set < history.sets(); set++) {
             history.walk(set, timeline);

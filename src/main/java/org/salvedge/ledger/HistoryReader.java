@@ -19,6 +19,10 @@ import org.salvedge.shop.Text;
 
 /** Reads the record into columns: each table once, in order of entry, whatever was superseded left out on the way. */
 final class HistoryReader {
+    private static final int ROWS_A_STEP = 1 << 15;
+    /** Sets take about so much of the time, what became of them the rest. */
+    private static final double SHARE_OF_SETS = 0.6;
+
     /** Below this many entries a second thread costs more than it saves. */
     private static final long MANY = 20_000;
 
@@ -26,8 +30,11 @@ final class HistoryReader {
     private final Settings settings;
     private final Detail detail;
     private final HistoryBuilder builder;
+    private final Progress progress;
+    private int rows;
 
-    HistoryReader(Database database, Settings settings, Detail detail) {
+    HistoryReader(Database database, Settings settings, Detail detail, Progress progress) {
+        this.progress = progress;
         this.database = database;
         this.settings = settings;
         this.detail = detail;
@@ -56,6 +63,13 @@ final class HistoryReader {
     private void rest(Connection connection, Scan scan) throws SQLException {
         units(connection, scan, lots(connection, scan));
         exits(connection, scan);
+    }
+
+    /** Tells how far a table is read whose rows are about as many as the sets. */
+    private void read(int sets, double from, double share) {
+        if (++rows % ROWS_A_STEP == 0) {
+            progress.step("reading the record", from + share * Math.min(1, (double) rows / Math.max(1, sets)));
+        }
     }
 
     private record LotRow(int id, Lot lot) {}
@@ -120,6 +134,7 @@ final class HistoryReader {
                         connection.prepareStatement("SELECT " + p.select() + " FROM unit ORDER BY entry");
                 ResultSet row = select.executeQuery()) {
             while (p.next(row)) {
+                read(scan.units(), 0, SHARE_OF_SETS);
                 int lotId = lot.get();
                 if (!cursor.stands(entry.getLong())
                         || lotRow[lotId] < 0
@@ -204,11 +219,13 @@ final class HistoryReader {
         Packing.Field costs = p.field("ifnull(fees, 0) + ifnull(shipping, 0) + ifnull(tax, 0)", 3 * Types.LARGEST);
         Packing.Field minutes = p.optional("minutes", Types.LARGEST);
         Numbering channels = scan.numbering(builder.channels());
+        rows = 0;
         SeenEntries.Cursor cursor = scan.visible().cursor();
         try (PreparedStatement select =
                         connection.prepareStatement("SELECT " + p.select() + " FROM exit ORDER BY entry");
                 ResultSet row = select.executeQuery()) {
             while (p.next(row)) {
+                read(scan.units(), SHARE_OF_SETS, 1 - SHARE_OF_SETS);
                 if (cursor.stands(entry.getLong()) && cursor.happened(entry.getLong(), day.get())) {
                     builder.exit(
                             unit.get(),

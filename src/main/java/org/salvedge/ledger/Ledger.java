@@ -348,7 +348,12 @@ public final class Ledger implements AutoCloseable {
 
     /** The record as columns; see {@link Detail} for which. */
     public History history(AsOf asOf, Detail detail) {
-        return new HistoryReader(database, settings, detail).read(asOf);
+        return history(asOf, detail, Progress.NONE);
+    }
+
+    /** @param progress told how much of the record is read */
+    public History history(AsOf asOf, Detail detail, Progress progress) {
+        return new HistoryReader(database, settings, detail, progress).read(asOf);
     }
 
     /** The parts as they stood, in order of their labels; one that had not gone by then has not gone. */

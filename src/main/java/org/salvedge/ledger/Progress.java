@@ -10,4 +10,9 @@ public interface Progress {
      * @param done share of all the work, from 0 to 1
      */
     void step(String what, double done);
+
+    /** For a piece of the work that goes from one share of all of it to another. */
+    default Progress part(double from, double to) {
+        return (what, done) -> step(what, from + (to - from) * done);
+    }
 }

@@ -3,8 +3,10 @@ package org.salvedge.report;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -47,6 +49,7 @@ final class Trace {
     final List<LotLine> lots;
     final List<LotLine> lotsBySupplier;
     final List<OpenSet> open;
+    private final Map<String, Integer> rowOfLot = new HashMap<>();
     private final boolean everyOpen;
     private final YearMonth month;
 
@@ -75,6 +78,9 @@ final class Trace {
         attempts = review.why().attempts();
         ofMonth = ofMonth();
         lots = sorted(review.lots(), Comparator.comparing(LotLine::arrival).reversed());
+        for (int i = 0; i < lots.size(); i++) {
+            rowOfLot.put(lots.get(i).lot(), i);
+        }
         lotsBySupplier = sorted(
                 review.lots().size() <= FEW ? review.lots() : List.of(),
                 Comparator.comparing(LotLine::supplier, Text.CODE_POINTS)
@@ -179,7 +185,8 @@ final class Trace {
 
     @Nullable
     Linked ofLot(String lot) {
-        return link(LOTS, lots, l -> l.lot().equals(lot));
+        Integer row = rowOfLot.get(lot);
+        return row == null ? null : new Linked(rows(row, row), LOTS, row, row);
     }
 
     /** To a supplier's lots of the 24 months. */
