@@ -8,12 +8,10 @@ final class Cautions {
                     + " leaking parts are waste, and waste electrical equipment has its own law. Local codes and licensed"
                     + " practice come first.";
 
-    private static final int WIDTH = 96;
-
     private Cautions() {}
 
     /** Once in a shop's life: with its first turn at the bench. */
     static void say(Session session) {
-        Wrap.at(WIDTH, TEXT).forEach(session::remark);
+        Wrap.at(Wording.width(session) - 2, TEXT).forEach(session::remark);
     }
 }

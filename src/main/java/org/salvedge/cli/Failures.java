@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.salvedge.ledger.LedgerFailure;
+import org.salvedge.report.Screen;
 import org.salvedge.report.Visible;
 import org.salvedge.shop.Nearest;
 import org.salvedge.shop.Problem;
@@ -21,7 +22,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The one place where a failure becomes a message on standard error and an exit status. */
 final class Failures {
-    private static final int WIDTH = 100;
     private static final String INDENT = "  ";
     private static final int MOST_PROBLEMS = 1_000;
 
@@ -94,14 +94,22 @@ final class Failures {
     }
 
     private void print(String start, String text) {
+        Screen screen = surroundings.terminal().screen();
         String indent = start;
         for (String line : text.split("\n", -1)) {
-            String visible = Visible.text(line, surroundings.terminal().screen());
-            for (String part : Wrap.at(WIDTH - INDENT.length() * 2, visible)) {
+            String rest = Visible.text(line, screen);
+            do {
+                String part = Wrap.at(room(screen, indent), rest).get(0);
                 surroundings.err().println(indent + part);
+                rest = rest.substring(part.length()).stripLeading();
                 indent = INDENT.repeat(start.isBlank() ? 2 : 1);
-            }
+            } while (!rest.isEmpty());
         }
+    }
+
+    /** On a terminal nothing runs over; elsewhere lines may be read anywhere and only the text's own length counts. */
+    private static int room(Screen screen, String indent) {
+        return screen.width() < Screen.WIDEST ? screen.width() - indent.length() : Screen.WIDEST - 2 * INDENT.length();
     }
 
     private static String message(Throwable e) {

@@ -77,7 +77,7 @@ final class MaskWalkCommand extends Command {
         }
         session.say("Likely " + advice.fault().code()
                 + (advice.fix() == null ? "" : "; fix: " + advice.fix().code()));
-        Wrap.at(Wording.WIDTH, advice.why()).forEach(session::say);
+        Wording.say(session, advice.why());
         String next = "Next: ";
         for (String test : advice.tests()) {
             session.say(next + test);

@@ -10,7 +10,7 @@ import org.salvedge.report.Visible;
 final class ProgressLine implements Progress, AutoCloseable {
     private static final long PATIENCE_MILLIS = 1_000;
     private static final int CELLS = 30;
-    private static final int WIDTH = 78;
+    private static final int WIDEST = 78;
 
     private final Surroundings surroundings;
     private final Clock clock;
@@ -37,12 +37,15 @@ final class ProgressLine implements Progress, AutoCloseable {
                 bar,
                 " ".repeat(CELLS - bar.length()),
                 Visible.text(what, screen));
-        draw(line.substring(0, Math.min(WIDTH, line.length())));
+        draw(line);
         drawn = true;
     }
 
+    /** Within the terminal's last column, where some would begin a new line. */
     private void draw(String line) {
-        surroundings.err().print("\r" + line + " ".repeat(WIDTH - line.length()) + "\r");
+        int width = Math.min(WIDEST, surroundings.terminal().screen().width() - 1);
+        String shown = line.substring(0, Math.min(width, line.length()));
+        surroundings.err().print("\r" + shown + " ".repeat(width - shown.length()) + "\r");
         surroundings.err().flush();
     }
 

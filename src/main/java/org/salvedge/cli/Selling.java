@@ -48,7 +48,7 @@ final class Selling {
         List<String> told = buyer(set, entries);
         if (!told.isEmpty()) {
             session.say("For the buyer:");
-            told.forEach(line -> Wrap.at(Wording.WIDTH - 2, line).forEach(l -> session.say("  " + l)));
+            told.forEach(line -> Wrap.at(Wording.width(session) - 2, line).forEach(l -> session.say("  " + l)));
         }
     }
 

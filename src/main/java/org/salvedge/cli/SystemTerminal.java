@@ -68,7 +68,14 @@ final class SystemTerminal implements Terminal {
             return dumb() || saysAscii() ? Screen.ascii() : Screen.plain();
         }
         boolean colour = !dumb() && value("NO_COLOR").isEmpty();
-        return new Screen(columns > 0 ? columns : Screen.WIDEST, !dumb() && speaksUnicode(), colour);
+        return new Screen(columns(columns, environment), !dumb() && speaksUnicode(), colour);
+    }
+
+    /** @param asked what the terminal itself said; 0 = it was not asked, and the shell's word counts */
+    static int columns(int asked, Map<String, String> environment) {
+        String said = environment.getOrDefault("COLUMNS", "");
+        boolean number = said.matches("[1-9][0-9]{0,3}");
+        return asked > 0 ? asked : number ? Integer.parseInt(said) : Screen.WIDEST;
     }
 
     private boolean dumb() {

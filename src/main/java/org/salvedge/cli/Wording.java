@@ -4,14 +4,18 @@ import java.util.List;
 
 /** Small pieces of sentences. */
 final class Wording {
-    /** Columns of a paragraph. */
-    static final int WIDTH = 98;
+    private static final int MARGIN = 2;
 
     private Wording() {}
 
+    /** Columns of a paragraph. */
+    static int width(Session session) {
+        return session.terminal().screen().width() - MARGIN;
+    }
+
     /** A paragraph, wrapped. */
     static void say(Session session, String text) {
-        Wrap.at(WIDTH, text).forEach(session::say);
+        Wrap.at(width(session), text).forEach(session::say);
     }
 
     static String list(List<?> items) {

@@ -12,7 +12,6 @@ import org.salvedge.report.BidWorkbook;
 import org.salvedge.report.ChoiceReport;
 import org.salvedge.report.LookReport;
 import org.salvedge.report.Plural;
-import org.salvedge.report.Screen;
 import org.salvedge.report.WorthJson;
 import org.salvedge.report.WorthText;
 import org.salvedge.shop.Refused;
@@ -242,10 +241,10 @@ final class WorthCommand extends Command {
         WorthText.of(answer, bids, stops, from(manifest), session.terminal().screen())
                 .forEach(session::say);
         if (look != null) {
-            LookReport.words(answer, look).forEach(words -> wrapped(session, words));
+            LookReport.words(answer, look).forEach(words -> Wording.say(session, words));
         }
         if (found != null) {
-            wrapped(
+            Wording.say(
                     session,
                     "The answer allows for what was found ("
                             + session.file(found).getFileName()
@@ -254,10 +253,6 @@ final class WorthCommand extends Command {
         if (xlsx != null) {
             session.say("Written to " + session.file(xlsx));
         }
-    }
-
-    private static void wrapped(Session session, String words) {
-        Wrap.at(Screen.WIDEST - 2, words).forEach(session::say);
     }
 
     private void choose(Session session, List<Manifest> manifests, List<Appraisal> answers) {

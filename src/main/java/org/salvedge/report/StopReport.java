@@ -9,11 +9,13 @@ import org.salvedge.worth.turn.StopTable;
 
 /** After how many minutes to give up, by family and fault. */
 final class StopReport {
+    static final String HEADING = "Give up after (minutes)";
+
     private StopReport() {}
 
     static Table table(StopTable stops) {
         List<Column> columns = new ArrayList<>();
-        columns.add(Column.of("family", "Give up after (minutes)", Kind.KEY));
+        columns.add(Column.of("family", HEADING, Kind.KEY));
         columns.add(Column.of("sets", "sets", Kind.COUNT));
         stops.faults().forEach(f -> columns.add(Column.of(f, f.replace('_', ' '), Kind.TEXT)));
         Table.Builder table = Table.of(columns);
@@ -25,6 +27,20 @@ final class StopReport {
             table.row(cells);
         }
         return table.build();
+    }
+
+    /** The rows of the table as sentences, for a screen that it does not fit. */
+    static List<String> sentences(StopTable stops) {
+        List<String> sentences = new ArrayList<>();
+        for (StopTable.Row row : stops.rows()) {
+            List<String> cells = new ArrayList<>();
+            for (int i = 0; i < stops.faults().size(); i++) {
+                cells.add(stops.faults().get(i).replace('_', ' ') + " "
+                        + words(row.cells().get(i)));
+            }
+            sentences.add(row.family() + ", " + Plural.of(row.sets(), "set") + ": " + String.join(", ", cells));
+        }
+        return sentences;
     }
 
     private static String words(StopTable.Cell c) {

@@ -28,20 +28,8 @@ public final class TablePrinter {
 
     /** The table as text, each line ended by a line feed. */
     public String print(Table table) {
-        List<Integer> shown = new ArrayList<>();
-        for (int c = 0; c < table.columns().size(); c++) {
-            if (table.columns().get(c).onScreen()) {
-                shown.add(c);
-            }
-        }
-        List<String[]> texts = new ArrayList<>();
-        for (List<@Nullable Object> row : table.rows()) {
-            String[] line = new String[row.size()];
-            for (int c : shown) {
-                line[c] = cells.of(table.columns().get(c).kind(), row.get(c));
-            }
-            texts.add(line);
-        }
+        List<Integer> shown = shown(table);
+        List<String[]> texts = texts(table, shown);
         int[] width = widths(table, shown, texts);
         List<String> left = fit(table, shown, width);
         StringBuilder out = new StringBuilder();
@@ -59,6 +47,34 @@ public final class TablePrinter {
             line(out, "too wide to show: " + String.join(", ", left));
         }
         return out.toString();
+    }
+
+    /** Whether nothing of the table has to be cut or left out. */
+    boolean fits(Table table) {
+        List<Integer> shown = shown(table);
+        return total(shown, widths(table, shown, texts(table, shown))) <= screen.width();
+    }
+
+    private static List<Integer> shown(Table table) {
+        List<Integer> shown = new ArrayList<>();
+        for (int c = 0; c < table.columns().size(); c++) {
+            if (table.columns().get(c).onScreen()) {
+                shown.add(c);
+            }
+        }
+        return shown;
+    }
+
+    private List<String[]> texts(Table table, List<Integer> shown) {
+        List<String[]> texts = new ArrayList<>();
+        for (List<@Nullable Object> row : table.rows()) {
+            String[] line = new String[row.size()];
+            for (int c : shown) {
+                line[c] = cells.of(table.columns().get(c).kind(), row.get(c));
+            }
+            texts.add(line);
+        }
+        return texts;
     }
 
     private static void line(StringBuilder out, String text) {

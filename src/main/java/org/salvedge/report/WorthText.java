@@ -3,11 +3,8 @@ package org.salvedge.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.salvedge.shop.Money;
 import org.salvedge.worth.Appraisal;
@@ -18,7 +15,6 @@ import org.salvedge.worth.turn.StopTable;
 
 /** The answer to a buyer for a terminal: the answer, what carries it, what could sink it, what would change it, what it rests on. */
 public final class WorthText {
-    private static final int MOST_GROUPS = 10;
     private static final int CELLS = 46;
     private static final double TAIL = 0.005;
     private static final double[] CONFIDENCES = {0.5, 0.75, 0.8, 0.9, 0.95};
@@ -128,67 +124,22 @@ public final class WorthText {
         if (!(high > low)) {
             return;
         }
-        double[] share = new double[CELLS];
-        for (int i = 0; i < CELLS; i++) {
-            share[i] = r.below(low + (high - low) * (i + 1) / CELLS) - r.below(low + (high - low) * i / CELLS);
+        String from = "  " + whole(low) + " |";
+        String to = "| " + whole(high);
+        int cells = Math.min(CELLS, screen.width() - from.length() - to.length());
+        double[] share = new double[cells];
+        for (int i = 0; i < cells; i++) {
+            share[i] = r.below(low + (high - low) * (i + 1) / cells) - r.below(low + (high - low) * i / cells);
         }
-        say("  " + whole(low) + " |" + Shapes.spark(share, screen) + "| " + whole(high));
+        say(from + Shapes.spark(share, screen) + to);
         say("");
     }
 
-    /** Sets of one family, or of one model where the family is not known, with one claim. */
-    private static final class Group {
-        private int sets;
-        private double saved;
-        private double brings;
-        private int seen;
-    }
-
     private void carries() {
-        Map<List<String>, Group> groups = new LinkedHashMap<>();
-        for (int i = 0; i < a.worth().lines().size(); i++) {
-            LineWorth l = a.worth().lines().get(i);
-            boolean certain = a.grounds().lines().get(i).certain();
-            String name = certain ? l.family() : (l.model().isEmpty() ? "no model" : l.model()) + " (not seen before)";
-            Group g = groups.computeIfAbsent(List.of(name, l.claimed()), k -> new Group());
-            g.sets += l.sets();
-            g.saved += l.pSaved() * l.sets();
-            g.brings += l.recoveryMean();
-            g.seen = a.grounds().lines().get(i).seen();
-        }
-        Table.Builder table = Table.of(
-                Column.of("set", "What carries it", Kind.KEY),
-                Column.of("sets", "sets", Kind.COUNT),
-                Column.of("saved", "saved", Kind.RATIO),
-                Column.of("brings", "brings", Kind.MINUTES),
-                Column.of("each", "each", Kind.MINUTES),
-                Column.of("seen", "on record", Kind.COUNT));
-        List<Map.Entry<List<String>, Group>> ordered = groups.entrySet().stream()
-                .sorted(Comparator.comparingDouble(e -> -e.getValue().brings))
-                .toList();
-        Group rest = new Group();
-        int others = 0;
-        for (int i = 0; i < ordered.size(); i++) {
-            Group g = ordered.get(i).getValue();
-            if (i < MOST_GROUPS || ordered.size() == MOST_GROUPS + 1) {
-                List<String> key = ordered.get(i).getKey();
-                row(table, key.get(0) + ", " + key.get(1).replace('_', ' '), g, g.seen);
-            } else {
-                others++;
-                rest.sets += g.sets;
-                rest.saved += g.saved;
-                rest.brings += g.brings;
-            }
-        }
-        if (others > 0) {
-            row(table, others + " other kinds", rest, null);
-        }
-        lines.addAll(new TablePrinter(screen, null).print(table.build()).lines().toList());
-    }
-
-    private static void row(
-            Table.Builder table, String name, Group g, @org.jspecify.annotations.Nullable Integer seen) {
-        table.row(name, g.sets, g.saved / g.sets, g.brings, g.brings / g.sets, seen);
+        lines.addAll(new TablePrinter(screen, null)
+                .print(WhatCarries.table(a))
+                .lines()
+                .toList());
     }
 
     private void donors() {
@@ -214,25 +165,34 @@ public final class WorthText {
         say("What would change it");
         StringBuilder odds = new StringBuilder("  to make money   ");
         StringBuilder bids = new StringBuilder("  bid up to       ");
+        List<String> stacked = new ArrayList<>();
         for (double confidence : CONFIDENCES) {
-            odds.append(String.format(
-                    Locale.ROOT,
-                    "%10s",
-                    Odds.words(confidence).replace("times ", "").replace("time ", "")));
-            bids.append(String.format(Locale.ROOT, "%10s", down(a.highestBid(confidence))));
+            String chance = Odds.words(confidence).replace("times ", "").replace("time ", "");
+            String bid = down(a.highestBid(confidence));
+            odds.append(String.format(Locale.ROOT, "%10s", chance));
+            bids.append(String.format(Locale.ROOT, "%10s", bid));
+            stacked.add(String.format(Locale.ROOT, "  to make money %-8s  bid up to %8s", chance, bid));
         }
-        say(odds.toString());
-        say(bids.toString());
+        if (Math.max(odds.length(), bids.length()) <= screen.width()) {
+            say(odds.toString());
+            say(bids.toString());
+        } else {
+            stacked.forEach(line -> lines.addAll(Paragraph.lines(line, screen.width(), 4)));
+        }
         double perUnit = a.worth().minutes().mean() / MINUTES_AN_HOUR;
         paragraph("Each 1 more for an hour at the bench (--labour) takes " + whole(perUnit) + " off what it brings.");
     }
 
     private void stops() {
         if (!stops.rows().isEmpty()) {
-            lines.addAll(new TablePrinter(screen, null)
-                    .print(StopReport.table(stops))
-                    .lines()
-                    .toList());
+            TablePrinter printer = new TablePrinter(screen, null);
+            Table table = StopReport.table(stops);
+            if (screen.width() == Screen.WIDEST || printer.fits(table)) {
+                lines.addAll(printer.print(table).lines().toList());
+            } else {
+                say(StopReport.HEADING);
+                StopReport.sentences(stops).forEach(this::paragraph);
+            }
             if (stops.beyondLabour() > 0) {
                 paragraph("(more work than time: a minute counts at labour and "
                         + String.format(Locale.ROOT, "%.2f", stops.beyondLabour()) + " beyond)");

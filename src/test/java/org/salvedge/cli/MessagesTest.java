@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,5 +132,33 @@ class MessagesTest {
     void aQuestionEndsInAQuestionMarkAlone() {
         assertThat(shop.run("compleat")).isEqualTo(Status.USAGE);
         assertThat(said()).doesNotContain("?.");
+    }
+
+    @Test
+    void messagesKeepWithinANarrowTerminal() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("odd.csv"), "Model,Size,Condition,Price\nKX-55A,5S,lines on screen,120-\n,55,dead,1\n");
+        shop.columns(60);
+        for (String[] command : new String[][] {
+            {"receive", list.toString(), "--lot", "L9", "--supplier", "Northquay", "--price", "1", "--strict"},
+            {"undo", "77"},
+            {"attempt", "L0042-001", "--fault", "row_drive", "--fix", "contact_mask", "--passed", "yes"},
+            {"attempt", "L0042-001", "--fault", "none_such", "--fix", "contact_mask"}
+        }) {
+            shop.run(command);
+            String said = shop.out() + shop.err();
+            assertThat(said.lines()
+                            .filter(line -> line.length() > 60 && line.strip().contains(" ")))
+                    .as(String.join(" ", command))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void theShellsWidthCountsWhereTheTerminalWasNotAsked() {
+        assertThat(SystemTerminal.columns(72, Map.of("COLUMNS", "60"))).isEqualTo(72);
+        assertThat(SystemTerminal.columns(0, Map.of("COLUMNS", "60"))).isEqualTo(60);
+        assertThat(SystemTerminal.columns(0, Map.of("COLUMNS", "wide"))).isEqualTo(100);
+        assertThat(SystemTerminal.columns(0, Map.of())).isEqualTo(100);
     }
 }

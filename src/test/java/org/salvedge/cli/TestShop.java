@@ -41,6 +41,7 @@ final class TestShop {
     private final Deque<String> answers = new ArrayDeque<>();
     private final List<String> questions = new ArrayList<>();
     private boolean terminal;
+    private Screen screen = Screen.plain();
     private Clock clock = Clock.fixed(Instant.parse("2026-03-14T11:00:00Z"), BERLIN);
     private String out = "";
     private String err = "";
@@ -101,6 +102,12 @@ final class TestShop {
 
     TestShop with(String variable, String value) {
         environment.put(variable, value);
+        return this;
+    }
+
+    /** On a terminal of that width. */
+    TestShop columns(int width) {
+        screen = new Screen(width, true, false);
         return this;
     }
 
@@ -213,7 +220,7 @@ final class TestShop {
 
         @Override
         public Screen screen() {
-            return Screen.plain();
+            return screen;
         }
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.salvedge.demo.DemoShop;
 
 /** What a lot is worth, asked of two years of an invented shop. */
@@ -357,5 +358,28 @@ class WorthTest {
         assertThat(shop.run("worth", "list.csv", "--found", "wrong.csv")).isEqualTo(Status.REFUSED);
         assertThat(shop.err()).contains("wrong.csv, row 2, column \"fault\"", "row 3, column \"line\"");
         assertThat(shop.run("worth", "list.csv", "--inspect", "0")).isEqualTo(Status.USAGE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {60, 64, 70, 80})
+    void theAnswerKeepsWithinANarrowTerminal(int width) {
+        String[] question = {"worth", "list.csv", "--draws", "2000", "--price", "300", "--inspect", "3"};
+        shop.run(question);
+        String wide = shop.out();
+        try {
+            shop.columns(width).run(question);
+            assertThat(shop.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(width));
+            assertThat(shop.out().replaceAll("[^0-9]+", " "))
+                    .contains(wide.lines()
+                            .filter(line -> line.startsWith("  bid up to"))
+                            .findAny()
+                            .orElseThrow()
+                            .strip()
+                            .split(" +")[3]);
+        } finally {
+            shop.columns(100);
+        }
+        shop.run(question);
+        assertThat(shop.out()).isEqualTo(wide);
     }
 }
