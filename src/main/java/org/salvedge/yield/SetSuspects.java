@@ -2,15 +2,18 @@ package org.salvedge.yield;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.stats.Moments;
 
 /**
  * Whether other sets came to the bench: worse or better ones of one supplier, or of all.
  *
- * <p>A supplier's sets are held against its earlier ones with the same claims, by the faults found in them and by how often fixes work on
- * them. The same sums over all suppliers say whether the mix changed; and so do the claims and suppliers that were bought. A change of one
- * supplier shows in both, and so does one of all: the likelier of the two is taken as it is, the other beside it, as what is left without.
+ * <p>A supplier's sets are held against its earlier ones with the same claims, by the faults found in them and by how often the claims
+ * came true. The sum of the former over all suppliers says whether the mix changed; and so do the claims and suppliers that were bought. A
+ * change of one supplier shows in both, and so does one of all. Before anything is seen, all suppliers together are as likely as the mix, so
+ * that each has its share of that only; the likelier after is taken as it is, the other beside it, as what is left without.
  */
 final class SetSuspects {
     private static final int FEWEST = 12;
@@ -20,8 +23,10 @@ final class SetSuspects {
     private final FaultWorth worth;
     /** By the faults found: what they promise beyond what claim and supplier did. */
     private final LotScores faults = new LotScores();
-    /** By the fixes tried: passes beyond those expected. */
+    /** By the fixes tried: passes beyond those expected. Part of what a supplier did, no test of it. */
     private final LotScores tries = new LotScores();
+
+    private final LotScores claims;
 
     private final int[][] sets;
     private final int[] all = new int[CauseData.MONTHS];
@@ -51,6 +56,7 @@ final class SetSuspects {
         }
         LotScores.settle(tries);
         LotScores.settle(faults);
+        claims = ClaimScores.of(data);
     }
 
     private int supplier(int lot) {
@@ -60,7 +66,8 @@ final class SetSuspects {
     List<Suspect> suspects() {
         List<Suspect> suppliers = new ArrayList<>();
         List<Integer> who = new ArrayList<>();
-        double spread = supplierSpread();
+        double spread = supplierSpread(this::ofFaults);
+        double spreadOfBoth = supplierSpread(this::ofBoth);
         for (int s = 0; s < sets.length; s++) {
             int before = 0;
             for (int m = 0; m < CauseData.NOW; m++) {
@@ -72,7 +79,8 @@ final class SetSuspects {
                 LotScores.Shift found = faults.shift(CauseData.NOW, lot -> supplier(lot) == supplier);
                 LotScores.Shift tried = tries.shift(CauseData.NOW, lot -> supplier(lot) == supplier);
                 double learnt = 1 + (double) n / before;
-                double both = (found.z() / Math.sqrt(spread) + tried.z()) / Math.sqrt(2 * learnt);
+                double both =
+                        ofBoth(CauseData.NOW, lot -> supplier(lot) == supplier) / Math.sqrt(spreadOfBoth * learnt);
                 double alone = found.z() / Math.sqrt(spread * learnt);
                 suppliers.add(new Suspect(
                         Cause.Kind.SUPPLIER,
@@ -90,14 +98,13 @@ final class SetSuspects {
             return suppliers;
         }
         int worst = -1;
-        double far = Math.abs(faults.shift(CauseData.NOW, lot -> true).z());
+        double far = square(this::ofBoth, lot -> true, monthSpread(this::ofBoth, -1)) + 2 * Math.log(suppliers.size());
         for (int i = 0; i < suppliers.size(); i++) {
             int supplier = who.get(i);
-            double z = Math.abs(faults.shift(CauseData.NOW, lot -> supplier(lot) == supplier)
-                    .z());
-            if (z > far) {
+            double square = square(this::ofBoth, lot -> supplier(lot) == supplier, spreadOfBoth);
+            if (square > far) {
                 worst = i;
-                far = z;
+                far = square;
             }
         }
         List<Suspect> out = new ArrayList<>();
@@ -114,20 +121,55 @@ final class SetSuspects {
         return out;
     }
 
-    private double supplierSpread() {
+    /** Distance of some lots in a month from what was expected, in standard errors. */
+    private interface Distance {
+        double z(int month, IntPredicate lots);
+    }
+
+    private double ofFaults(int month, IntPredicate lots) {
+        return faults.shift(month, lots).z();
+    }
+
+    /** Faults and claims together (Stouffer's sum). */
+    private double ofBoth(int month, IntPredicate lots) {
+        return (faults.shift(month, lots).z() + claims.shift(month, lots).z()) / Math.sqrt(2);
+    }
+
+    private static double square(Distance distance, IntPredicate lots, double spread) {
+        double z = distance.z(CauseData.NOW, lots);
+        return z * z / spread;
+    }
+
+    private double supplierSpread(Distance distance) {
         double squares = 0;
         int cells = 0;
         for (int s = 0; s < sets.length; s++) {
             int supplier = s;
             for (int m = 0; m < CauseData.NOW; m++) {
                 if (sets[s][m] >= FEWEST) {
-                    double z = faults.shift(m, lot -> supplier(lot) == supplier).z();
+                    double z = distance.z(m, lot -> supplier(lot) == supplier);
                     squares += z * z;
                     cells++;
                 }
             }
         }
         return LotScores.spread(squares, cells);
+    }
+
+    private double monthSpread(Distance distance, int without) {
+        double squares = 0;
+        for (int m = 0; m < CauseData.NOW; m++) {
+            if (all[m] >= FEWEST) {
+                double z = distance.z(m, lot -> supplier(lot) != without);
+                squares += z * z;
+            }
+        }
+        return LotScores.spread(squares, months());
+    }
+
+    private int months() {
+        return (int)
+                IntStream.range(0, CauseData.NOW).filter(m -> all[m] >= FEWEST).count();
     }
 
     /** A supplier's distance from what the others did in the same month, where that is less. */
@@ -145,20 +187,12 @@ final class SetSuspects {
         if (all[CauseData.NOW] < FEWEST) {
             return null;
         }
-        double squares = 0;
-        int months = 0;
-        for (int m = 0; m < CauseData.NOW; m++) {
-            if (all[m] >= FEWEST) {
-                double z = faults.shift(m, lot -> supplier(lot) != without).z();
-                squares += z * z;
-                months++;
-            }
-        }
-        LotScores.Shift shift = faults.shift(CauseData.NOW, lot -> supplier(lot) != without);
+        int months = months();
         if (months < FEWEST_MONTHS) {
             return null;
         }
-        double t = shift.z() / Math.sqrt(LotScores.spread(squares, months) * (1 + 1.0 / months));
+        LotScores.Shift shift = faults.shift(CauseData.NOW, lot -> supplier(lot) != without);
+        double t = shift.z() / Math.sqrt(monthSpread(this::ofFaults, without) * (1 + 1.0 / months));
         Suspect asFound = new Suspect(Cause.Kind.MIX, "", shift.estimate(), t, Suspect.FREEDOM, 2, all[CauseData.NOW]);
         Suspect asListed = listed(without);
         return asListed != null && asListed.p() < asFound.p() ? asListed : asFound;
@@ -174,7 +208,7 @@ final class SetSuspects {
                 n[data.found.month.getInt(i)]++;
             }
         }
-        double[] before = java.util.stream.IntStream.range(0, CauseData.NOW)
+        double[] before = IntStream.range(0, CauseData.NOW)
                 .filter(m -> n[m] >= FEWEST)
                 .mapToDouble(m -> sum[m] / n[m])
                 .toArray();

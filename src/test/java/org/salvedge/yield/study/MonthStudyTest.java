@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class MonthStudyTest {
-    private static final int SHOPS = 50;
+    private static final int SHOPS = 100;
     private static final int QUIET_SHOPS = 200;
     private static final String HEAD =
             "| what changed | shops | named first | and sure | sure of another | alarm | of it by a chart |";
@@ -22,7 +22,7 @@ class MonthStudyTest {
         double alarms = 0;
         for (Change change : Change.values()) {
             int shops = change == Change.QUIET ? QUIET_SHOPS : SHOPS;
-            List<MonthStudy.Judged> judged = MonthStudy.run(change, seed, shops, false);
+            List<MonthStudy.Judged> judged = MonthStudy.run(change, seed, shops, Boolean.getBoolean("study.small"));
             table.append(MonthStudy.line(change, judged)).append('\n');
             if (Boolean.getBoolean("study.dev")) {
                 judged.stream()
