@@ -2,13 +2,10 @@ package org.salvedge.ledger;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
 import it.unimi.dsi.fastutil.ints.Int2IntOpenHashMap;
-import it.unimi.dsi.fastutil.ints.IntOpenHashSet;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.BitSet;
 import java.util.Currency;
-import java.util.Set;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fact;
@@ -34,8 +31,7 @@ final class PackageRows {
     private int lotsRead;
     private int lotsHeld;
     private final Int2IntOpenHashMap lotRow = new Int2IntOpenHashMap();
-    private final IntOpenHashSet notAllRead = new IntOpenHashSet(); // lots whose sets' shares cannot be judged
-    private boolean someOfNoLot;
+    private final SetsAhead ahead;
 
     /** Where good rows go. */
     interface RowSink {
@@ -63,6 +59,7 @@ final class PackageRows {
         this.sink = sink;
         sets = new PackageSets(codec);
         shares = new LotShares(settings.currency(), settings.basis());
+        ahead = new SetsAhead(files, sets, codec, units, shares);
     }
 
     void readAll() throws SQLException {
@@ -70,7 +67,7 @@ final class PackageRows {
             sets.breakLots();
         }
         requireNotHereAlready();
-        lookAhead();
+        ahead.read(today, v -> currency(Tables.UNITS, v), bytesRead);
         shareOut();
         if (!eachRow(Tables.UNITS, new UnitCheck())) {
             sets.breakUnits();
@@ -140,56 +137,13 @@ final class PackageRows {
         }
     }
 
-    /** Reads from the sets only what the shares of landed cost rest on; problems are told when they are read in full. */
-    private void lookAhead() throws SQLException {
-        Path path = files.path(Tables.UNITS);
-        if (path == null) {
-            return;
-        }
-        ProblemList later = new ProblemList();
-        long unreadCells = 0;
-        UnitTable t = Tables.UNITS;
-        try (CsvFile file = CsvFile.open(path, later, bytesRead)) {
-            RowParser<TvSet> parser = RowParser.of(t, file, later, codec, today);
-            if (parser == null) {
-                return;
-            }
-            parser.only(Set.of(t.unit, t.lot, t.arrived, t.inches, t.asking, t.landedCost));
-            BitSet seen = new BitSet();
-            for (CsvRecord record = file.next(); record != null; record = file.next()) {
-                long unread = later.count();
-                Values<TvSet> values = parser.values(record, v -> currency(t, v));
-                unreadCells += later.count() - unread;
-                UnitId unit = values.get(t.unit);
-                LotId lot = values.get(t.lot);
-                int id = unit == null ? -1 : units.id(unit.value());
-                boolean good = unit != null && !values.isSpoilt() && !seen.get(id);
-                if (lot == null || !sets.hasSeen(lot)) {
-                    someOfNoLot = true;
-                } else if (!good) {
-                    notAllRead.add(codec.lots().find(lot.value()));
-                } else if (lotOrNull(lot) != null) {
-                    seen.set(id);
-                    shares.add(
-                            id,
-                            codec.lots().find(lot.value()),
-                            values.or(t.arrived, true),
-                            values.get(t.inches),
-                            values.get(t.asking),
-                            values.get(t.landedCost));
-                }
-            }
-            someOfNoLot |= later.count() > unreadCells; // rows that are none
-        }
-    }
-
     /** Tells wrong landed costs beside whatever else is wrong, but only where all that they rest on could be read. */
     private void shareOut() throws SQLException {
         shares.share(
                 sets.lots(),
                 units,
                 units.largest(),
-                lot -> !someOfNoLot && !notAllRead.contains(lot),
+                ahead::isWhole,
                 (lot, problem) -> problems.add(
                         files.name(Tables.LOTS),
                         lotRow.get(lot),
@@ -223,10 +177,10 @@ final class PackageRows {
                 FactCheck.checkRate(lot.currency(), lot.rate(), codec.book());
             } catch (BadCell e) {
                 row.problem(Tables.LOTS.rate, null, e.problem(), e.advice());
-                notAllRead.add(id);
+                ahead.doubt(id);
             }
             if (sets.lots().containsKey(id)) {
-                notAllRead.add(id);
+                ahead.doubt(id);
             }
             lotsRead++;
             lotsHeld += held.lot(id) ? 1 : 0;
