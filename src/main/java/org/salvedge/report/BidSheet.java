@@ -22,7 +22,7 @@ final class BidSheet {
     private static final int[] WIDTH = {34, 16, 62};
     private static final int UNITS = 256;
     private static final int MINUTES_AN_HOUR = 60;
-    private static final int PRICES = 25;
+    static final int PRICES = 25;
     private static final double LAST_PRICE = 1.6;
 
     private final Book book;
@@ -70,12 +70,12 @@ final class BidSheet {
                 price.toDoubleForStatistics(),
                 money(),
                 "hammer price; here the highest bid, or what was asked about");
-        input("premium", "Buyer's premium", a.terms().premiumPct().doubleValue() / 100, "0.0#%", "on the price");
+        input("premium", "Buyer's premium", a.terms().premiumPct().doubleValue() / 100, "0.0#\\ %", "on the price");
         input("freight", "Freight", a.terms().freight().toDoubleForStatistics(), money(), "transport in");
         input("other", "Other cost", a.terms().other().toDoubleForStatistics(), money(), "unrecoverable tax, pallets");
         input("labour", "Labour, an hour", labourRate.doubleValue(), money(), "what an hour at the bench costs");
-        input("target", "Target return", a.targetReturn(), "0.0#%", "profit asked for, on the outlay");
-        input("confidence", "Confidence", a.confidence(), "0.0#%", "chance to keep that promise at the highest bid");
+        input("target", "Target return", a.targetReturn(), "0.0#\\ %", "profit asked for, on the outlay");
+        input("confidence", "Confidence", a.confidence(), "0.0#\\ %", "chance to keep that promise at the highest bid");
         between(next - 1);
         next++;
         heading("as it was estimated");
@@ -108,7 +108,7 @@ final class BidSheet {
         sheet.getRow(next - 1).getCell(1).setCellStyle(bold());
         formula("break_even_bid", "Break-even bid", bid("left_even"), money(), "profit 0 on average");
         formula("profit", "Mean profit at this price", "mean_now-outlay", money(), "");
-        formula("loss", "Chance of a loss", loss("outlay"), "0.0%", "share of outcomes below the outlay");
+        formula("loss", "Chance of a loss", loss("outlay"), "0.0\\ %", "share of outcomes below the outlay");
         formula("profit_10", "Profit, 1 in 10 below", quantile("0.1") + "+shift-outlay", money(), "");
         formula("profit_50", "Profit, middle", quantile("0.5") + "+shift-outlay", money(), "");
         formula("profit_90", "Profit, 1 in 10 above", quantile("0.9") + "+shift-outlay", money(), "");
@@ -183,7 +183,7 @@ final class BidSheet {
             String at = cell(3, SheetWriter.FIRST_ROW + i);
             Cell chance = row.createCell(4);
             chance.setCellFormula(loss("(" + at + "+ROUND(" + at + "*premium," + d + ")+freight+other)"));
-            chance.setCellStyle(book.styles().number("0.0%"));
+            chance.setCellStyle(book.styles().number("0.0\\ %"));
         }
         return SheetWriter.FIRST_ROW + PRICES - 1;
     }

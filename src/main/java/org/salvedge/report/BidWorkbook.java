@@ -20,7 +20,6 @@ public final class BidWorkbook {
 
     static final String QUANTILES = "Quantiles";
     private static final int BARS = 40;
-    private static final int QUANTILE_PAGES = 4;
     private static final double TAIL = 0.0025;
     private static final int CHART_ROWS = 15;
     private static final int UNITS = 256;
@@ -81,7 +80,7 @@ public final class BidWorkbook {
                 .title(
                         sheet,
                         "Stored quantiles",
-                        "Recovery that is not reached with chance p, at the labour rate of the answer; the bid sheet works from these.");
+                        "Recovery not reached with chance p, at the answer's labour rate; for the bid sheet.");
         Row heading = sheet.createRow(SheetWriter.HEADING_ROW);
         String[] headings = {"p", "recovery", "", "price", "chance\nof a loss"};
         for (int c = 0; c < headings.length; c++) {
@@ -103,7 +102,9 @@ public final class BidWorkbook {
             sheet.setColumnWidth(c, 14 * UNITS);
         }
         sheet.createFreezePane(0, SheetWriter.FIRST_ROW);
-        Print.setUp(sheet, book.paper(), false, QUANTILE_PAGES);
+        Print.setUp(sheet, book.paper(), false, 1);
+        // The quantiles are there for the formulas; on paper the chances of a loss are of use.
+        Print.firstRows(sheet, SheetWriter.FIRST_ROW + BidSheet.PRICES, headings.length);
         return sheet;
     }
 

@@ -26,6 +26,11 @@ public record Column(String key, String heading, Kind kind, Where where, int spa
         return new Column(key, key, kind, Where.DATA, 0);
     }
 
+    /** Not on the screen, but in workbooks, where people read it too. */
+    public static Column data(String key, String heading, Kind kind) {
+        return new Column(key, heading, kind, Where.DATA, 0);
+    }
+
     public static Column screen(String heading, Kind kind) {
         return new Column(heading, heading, kind, Where.SCREEN, 0);
     }

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 /** Tables of a web page. */
 final class HtmlTable {
     private static final int PERCENT = 100;
+    /** Text, or a link with its address, that may be broken between words. */
+    private static final int LONG = 60;
 
     private final Paper paper;
     private final Set<String> absent;
@@ -56,8 +58,9 @@ final class HtmlTable {
                     continue;
                 }
                 Kind kind = table.columns().get(c).kind();
-                out.append(kind.right() ? "<td class=\"n\">" : "<td>")
-                        .append(cell(kind, row.get(c)))
+                String text = cell(kind, row.get(c));
+                out.append(kind.right() ? "<td class=\"n\">" : text.length() > LONG ? "<td class=\"long\">" : "<td>")
+                        .append(text)
                         .append("</td>");
             }
             out.append("</tr>\n");

@@ -118,7 +118,7 @@ public final class MonthPage {
     }
 
     private void figures() {
-        out.append("<table>\n<thead><tr><th></th><th class=\"n\">")
+        out.append("<div class=\"scroll\"><table>\n<thead><tr><th></th><th class=\"n\">")
                 .append(review.month())
                 .append(
                         "</th><th class=\"n\">month before</th><th class=\"n\">a year before</th><th class=\"n\">change to month before</th></tr></thead>\n<tbody>\n");
@@ -191,7 +191,7 @@ public final class MonthPage {
                 code);
         releases("sales, a release check unmet", notes.releases().unmet());
         releases("sales, a release check not on record", notes.releases().unknown());
-        out.append("</tbody>\n</table>\n");
+        out.append("</tbody>\n</table></div>\n");
     }
 
     /** A count of the month that leads to the sales behind it; where there are none, nothing. */
@@ -231,7 +231,7 @@ public final class MonthPage {
                 .append(name)
                 .append("</a></td>");
         for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
-            String text = empty(m) ? "" : figure.apply(m);
+            String text = empty(m) ? "" : Unbroken.text(figure.apply(m));
             Linked rows = text.isEmpty() ? null : links.figure(name, m.month());
             out.append("<td class=\"n\">")
                     .append(rows == null ? text : "<a href=\"" + tables.href(rows) + "\">" + text + "</a>")
@@ -244,7 +244,7 @@ public final class MonthPage {
         out.append("<td class=\"n\">")
                 .append(
                         Double.isFinite(change)
-                                ? (change > 0 && text.matches(".*[1-9].*") ? "+" : "") + text + unit
+                                ? Unbroken.text((change > 0 && text.matches(".*[1-9].*") ? "+" : "") + text + unit)
                                 : "")
                 .append("</td>");
         out.append("</tr>\n");
@@ -260,7 +260,7 @@ public final class MonthPage {
             out.append("<p>Nothing stands out as worth changing.</p>\n");
             return;
         }
-        out.append("<table>\n<thead><tr><th>worth doing, a month</th><th class=\"n\">worth, ")
+        out.append("<div class=\"scroll\"><table>\n<thead><tr><th>worth doing, a month</th><th class=\"n\">worth, ")
                 .append(paper.currency().getCurrencyCode())
                 .append("</th><th class=\"n\">95 % interval</th></tr></thead>\n<tbody>\n");
         for (Deed deed : deeds) {
@@ -275,7 +275,7 @@ public final class MonthPage {
                     .append("</td></tr>\n");
         }
         out.append(
-                "</tbody>\n</table>\n<p class=\"small\">In months like the last three. No set is counted under two of these.</p>\n");
+                "</tbody>\n</table></div>\n<p class=\"small\">In months like the last three. No set is counted under two of these.</p>\n");
     }
 
     private static boolean leftOut(MonthSheets.Sheet sheet) {
