@@ -1,5 +1,7 @@
 package org.salvedge.stats;
 
+import java.util.stream.IntStream;
+
 /**
  * Factor of a symmetric positive definite matrix, A = L L', and what follows from it.
  *
@@ -75,36 +77,47 @@ public final class Cholesky implements java.io.Serializable {
 
     /** Solves L' x = b; b is overwritten by x. If b is standard normal, x has covariance A^-1. */
     public void backward(double[] b) {
-        for (int i = l.length - 1; i >= 0; i--) {
-            double x = b[i] / l[i][i];
-            b[i] = x;
+        int i = l.length - 1;
+        // Two rows at a time: as often read and written, in the order of one by one.
+        for (; i > 0; i -= 2) {
             double[] row = l[i];
-            for (int j = 0; j < i; j++) {
-                b[j] -= row[j] * x;
+            double[] next = l[i - 1];
+            double x = b[i] / row[i];
+            double y = (b[i - 1] - row[i - 1] * x) / next[i - 1];
+            b[i] = x;
+            b[i - 1] = y;
+            for (int j = 0; j < i - 1; j++) {
+                b[j] = b[j] - row[j] * x - next[j] * y;
             }
+        }
+        if (i == 0) {
+            b[0] /= l[0][0];
         }
     }
 
     /** The diagonal of A^-1. */
     public double[] inverseDiagonal() {
+        return IntStream.range(0, l.length)
+                .parallel()
+                .mapToDouble(this::inverseDiagonal)
+                .toArray();
+    }
+
+    /** One entry of it. */
+    public double inverseDiagonal(int c) {
         int n = l.length;
-        double[] diagonal = new double[n];
         double[] column = new double[n];
-        for (int c = 0; c < n; c++) {
-            java.util.Arrays.fill(column, 0);
-            column[c] = 1 / l[c][c];
-            double sum = column[c] * column[c];
-            for (int i = c + 1; i < n; i++) {
-                double[] row = l[i];
-                double s = 0;
-                for (int k = c; k < i; k++) {
-                    s += row[k] * column[k];
-                }
-                column[i] = -s / row[i];
-                sum += column[i] * column[i];
+        column[c] = 1 / l[c][c];
+        double sum = column[c] * column[c];
+        for (int i = c + 1; i < n; i++) {
+            double[] row = l[i];
+            double s = 0;
+            for (int k = c; k < i; k++) {
+                s += row[k] * column[k];
             }
-            diagonal[c] = sum;
+            column[i] = -s / row[i];
+            sum += column[i] * column[i];
         }
-        return diagonal;
+        return sum;
     }
 }

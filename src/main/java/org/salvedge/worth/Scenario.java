@@ -50,6 +50,10 @@ final class Scenario {
 
     private Estimates e;
     private final boolean drawRatios;
+    /** By fault: mean over the grades of a saved set of what it sells for over grade A, and the variance of a price over its square. */
+    private final double[] graded;
+
+    private final double[] priceVariance;
 
     private final Strangers strangers;
 
@@ -61,6 +65,11 @@ final class Scenario {
         this.kinds = kinds;
         faults = p.mix.faults;
         int n = kinds.length;
+        graded = new double[faults];
+        priceVariance = new double[faults];
+        for (int k = 0; k < faults; k++) {
+            priceVariance[k] = p.sales.spread() + p.sales.looksVariance(p.handling, k);
+        }
         brokenOdds = new double[n];
         cumulated = new double[TRUTHS.length][n][faults];
         savedBench = new double[n][faults];
@@ -91,6 +100,7 @@ final class Scenario {
         double[] chance = strangers.chances(random);
         double[][] strange = strangers.effects(random);
         double[][][] tilted = tilted();
+        grade();
         Map<Integer, double[]> ratios = new HashMap<>();
         for (int i = 0; i < kinds.length; i++) {
             Kind kind = kinds[i];
@@ -113,9 +123,13 @@ final class Scenario {
             double moved = p.sales.drift(e.price(), family, kind.logInches()) * e.middle();
             double base = logPrice(p.sales, e.price(), kind, family, z) + moved + saleLevel;
             double scrap = logPrice(p.stripping, e.strip(), kind, family, z) + follows * moved + stripLevel;
+            double price = Math.exp(base + shelf) * p.sales.smear();
+            double asIs = Math.exp(base + p.sales.manner(e.price(), PriceModel.AS_IS)) * p.sales.smear();
+            double shipping = p.takings.saleCosts(family, kind.logInches());
             for (int k = 0; k < faults; k++) {
                 savedOdds[i][k] = savedOdds(k, family, base, z);
-                values(i, k, family, kind.logInches(), base, shelf, scrap);
+                saved(i, k, family, price * graded[k], shipping);
+                lost(i, k, family, asIs, scrap);
             }
         }
     }
@@ -209,35 +223,47 @@ final class Scenario {
         }
     }
 
-    private void values(int i, int k, int family, double logInches, double base, double shelf, double scrap) {
+    private void grade() {
+        double[] of = new double[PriceModel.NO_GRADE + 1];
+        for (int g = 0; g < of.length; g++) {
+            of[g] = Math.exp(p.sales.manner(e.price(), g));
+        }
+        for (int k = 0; k < faults; k++) {
+            graded[k] = 0;
+            for (int g = 0; g < of.length; g++) {
+                double share = p.handling.grade(k, g);
+                if (share > 0) {
+                    graded[k] += share * of[g];
+                }
+            }
+        }
+    }
+
+    private void saved(int i, int k, int family, double gross, double shipping) {
         Takings t = p.takings;
         Handling h = p.handling;
         double perMinute = p.hourly / 60;
-        double graded = 0;
-        for (int g = 0; g <= PriceModel.NO_GRADE; g++) {
-            double share = h.grade(k, g);
-            if (share > 0) {
-                graded += share * Math.exp(p.sales.manner(e.price(), g));
-            }
-        }
-        double gross = Math.exp(base + shelf) * p.sales.smear() * graded;
-        double shipping = t.saleCosts(family, logInches);
         double[][][] factor = e.handling();
         savedBench[i][k] = h.minutes(k, family, true) * factor[0][k][1];
         double minutes = savedBench[i][k] + h.packing(ExitKind.SOLD);
         savedTakings[i][k] = gross * (1 - t.saleFee - t.comebackShare(k) * e.comebacks());
         savedCosts[i][k] = shipping + h.parts(k, family, true) * factor[1][k][1] + perMinute * minutes;
         savedMinutes[i][k] = minutes;
-        double cv = p.sales.spread() + p.sales.looksVariance(h, k);
-        savedVariance[i][k] = savedTakings[i][k] * savedTakings[i][k] * cv
+        savedVariance[i][k] = savedTakings[i][k] * savedTakings[i][k] * priceVariance[k]
                 + gross * gross * t.comebackVariance(k)
                 + t.saleVariance
                 + perMinute * perMinute * h.minutesVariance(k, true)
                 + h.partsVariance(k, true);
+    }
+
+    private void lost(int i, int k, int family, double asIsGross, double scrap) {
+        Takings t = p.takings;
+        Handling h = p.handling;
+        double perMinute = p.hourly / 60;
+        double[][][] factor = e.handling();
         double asIs = h.route(k, family, ExitKind.SOLD);
         double stripped = h.route(k, family, ExitKind.STRIPPED);
         double recycled = h.route(k, family, ExitKind.RECYCLED);
-        double asIsGross = Math.exp(base + p.sales.manner(e.price(), PriceModel.AS_IS)) * p.sales.smear();
         double stripGross = Math.exp(scrap + p.stripping.manner(e.strip(), k)) * p.stripping.smear() * t.stripPays;
         lostBench[i][k] = h.minutes(k, family, false) * factor[0][k][0];
         double lost = lostBench[i][k]

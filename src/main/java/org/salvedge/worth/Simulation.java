@@ -228,7 +228,8 @@ final class Simulation {
                         k = found[i][n];
                     } else if (u >= pBroken) {
                         u = (u - pBroken) / (1 - pBroken);
-                        k = 0;
+                        int middle = faults / 2;
+                        k = cumulated[middle] <= u ? middle : 0;
                         while (k < faults - 1 && cumulated[k] <= u) {
                             k++;
                         }
