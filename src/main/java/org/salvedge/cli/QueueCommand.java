@@ -14,6 +14,7 @@ import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Column;
 import org.salvedge.report.Kind;
 import org.salvedge.report.Plural;
+import org.salvedge.report.Screen;
 import org.salvedge.report.Table;
 import org.salvedge.shop.TvSet;
 import org.salvedge.worth.Route;
@@ -76,7 +77,7 @@ final class QueueCommand extends Command {
             if (format == Format.JSON) {
                 session.json(json(plan, order, notes));
             } else if (format == Format.CSV) {
-                session.print(table(plan, order, order.size(), notes), format);
+                session.print(table(plan, order, order.size(), notes, false), format);
             } else {
                 print(session, plan, order, notes);
             }
@@ -139,14 +140,19 @@ final class QueueCommand extends Command {
         return bands;
     }
 
-    private Table table(BenchPlan plan, List<Place> order, int shown, QueueNotes notes) {
+    private static Column droppable(Column column, boolean narrow, int rank) {
+        return narrow ? column.asDroppable(rank) : column;
+    }
+
+    /** @param narrow whether what can be had by other commands is left out rather than the rest cut */
+    private Table table(BenchPlan plan, List<Place> order, int shown, QueueNotes notes, boolean narrow) {
         Table.Builder table = Table.of(
                 Column.of("place_in_queue", "#", Kind.COUNT),
                 Column.of("unit", "unit", Kind.KEY),
                 Column.screen("set", Kind.KEY),
                 Column.data("set", Kind.TEXT),
                 Column.of("likely", "likely", Kind.KEY),
-                Column.screen("do first", Kind.KEY),
+                droppable(Column.screen("do first", Kind.KEY), narrow, 1),
                 Column.data("do_first", Kind.TEXT),
                 Column.of("gain", "gain", Kind.MINUTES),
                 Column.of("minutes", "min", Kind.MINUTES),
@@ -154,9 +160,9 @@ final class QueueCommand extends Command {
                 Column.data("stop_at", Kind.COUNT),
                 Column.data("stop_low", Kind.COUNT),
                 Column.data("stop_high", Kind.COUNT),
-                Column.of("place", "where", Kind.TEXT).asDroppable(2),
+                Column.of("place", "where", Kind.TEXT).asDroppable(3),
                 Column.data("part", Kind.TEXT),
-                Column.screen("why now", Kind.KEY),
+                droppable(Column.screen("why now", Kind.KEY), narrow, 2),
                 Column.data("why", Kind.TEXT),
                 Column.data("days", Kind.COUNT),
                 Column.data("saved", Kind.RATIO),
@@ -201,7 +207,8 @@ final class QueueCommand extends Command {
                     shown.add(p);
                 }
             }
-            session.print(table(plan, shown, shown.size(), notes), Format.TABLE);
+            boolean narrow = session.terminal().screen().width() < Screen.WIDEST;
+            session.print(table(plan, shown, shown.size(), notes, narrow), Format.TABLE);
             summary(session, order, shown);
         }
         DonorView.say(session, notes.donors().pairs());

@@ -4,8 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import org.salvedge.report.CsvWriter;
 import org.salvedge.report.JsonWriter;
+import org.salvedge.report.Screen;
 import org.salvedge.report.Table;
 import org.salvedge.report.TablePrinter;
 import org.salvedge.report.Visible;
@@ -59,12 +61,19 @@ final class Session {
 
     /** A line on standard output; what a terminal might obey is made visible. */
     void say(String line) {
-        surroundings.out().println(visible(line));
+        folded(line).forEach(surroundings.out()::println);
     }
 
     /** A line on standard error. */
     void remark(String line) {
-        surroundings.err().println(Visible.text(line, terminal().screen()));
+        folded(line).forEach(surroundings.err()::println);
+    }
+
+    /** Broken between words where a narrow terminal would break it within one; elsewhere a line stays a line. */
+    private List<String> folded(String line) {
+        Screen screen = terminal().screen();
+        String text = visible(line);
+        return screen.width() < Screen.WIDEST ? Wrap.at(screen.width(), text) : List.of(text);
     }
 
     void print(Table table, Format format) {

@@ -239,7 +239,7 @@ final class WorthCommand extends Command {
             return;
         }
         WorthText.of(answer, bids, stops, from(manifest), session.terminal().screen())
-                .forEach(session::say);
+                .forEach(session.out()::println); // clean already, but for the colour of headings
         if (look != null) {
             LookReport.words(answer, look).forEach(words -> Wording.say(session, words));
         }

@@ -13,7 +13,7 @@ final class Wrap {
         String rest = text;
         while (rest.length() > width) {
             int space = rest.lastIndexOf(' ', width);
-            if (space <= 0) {
+            if (space <= indent(rest)) {
                 space = rest.indexOf(' ', width);
             }
             if (space < 0) {
@@ -24,5 +24,10 @@ final class Wrap {
         }
         lines.add(rest);
         return lines;
+    }
+
+    /** Where the first word begins: no line is broken before it. */
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
     }
 }

@@ -143,7 +143,9 @@ class MessagesTest {
             {"receive", list.toString(), "--lot", "L9", "--supplier", "Northquay", "--price", "1", "--strict"},
             {"undo", "77"},
             {"attempt", "L0042-001", "--fault", "row_drive", "--fix", "contact_mask", "--passed", "yes"},
-            {"attempt", "L0042-001", "--fault", "none_such", "--fix", "contact_mask"}
+            {"attempt", "L0042-001", "--fault", "none_such", "--fix", "contact_mask"},
+            {"queue", "--hours", "2"},
+            {"show", "L0042-001"}
         }) {
             shop.run(command);
             String said = shop.out() + shop.err();

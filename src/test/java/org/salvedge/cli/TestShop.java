@@ -111,6 +111,11 @@ final class TestShop {
         return this;
     }
 
+    TestShop inColour() {
+        screen = new Screen(Screen.WIDEST, true, true);
+        return this;
+    }
+
     TestShop at(String instant) {
         clock = Clock.fixed(Instant.parse(instant), BERLIN);
         return this;

@@ -382,4 +382,18 @@ class WorthTest {
         shop.run(question);
         assertThat(shop.out()).isEqualTo(wide);
     }
+
+    @Test
+    void headingsAreSetOffOnATerminalWithColour() {
+        String[] question = {"worth", "list.csv", "--draws", "2000"};
+        shop.run(question);
+        String plain = shop.out();
+        try {
+            shop.inColour().run(question);
+        } finally {
+            shop.columns(100);
+        }
+        assertThat(shop.out()).contains("\u001b[1mWhat carries it").doesNotContain("\ufffd");
+        assertThat(shop.out().replaceAll("\u001b\\[[01]m", "")).isEqualTo(plain);
+    }
 }
