@@ -142,11 +142,18 @@ final class MonthFront {
         }
     }
 
-    /** The interval of the figure above. */
+    private List<MonthFigures> months() {
+        return List.of(review.now(), review.before(), review.yearAgo());
+    }
+
+    /** The interval of the figure above, where there is one. */
     private void between(Kind kind, Function<MonthFigures, Range> interval) {
+        if (months().stream().noneMatch(m -> interval.apply(m).known())) {
+            return;
+        }
         Row row = words("   95 % interval");
         int c = 1;
-        for (MonthFigures m : List.of(review.now(), review.before(), review.yearAgo())) {
+        for (MonthFigures m : months()) {
             Range range = interval.apply(m);
             if (range.known()) {
                 int digits = kind == Kind.RATIO

@@ -144,6 +144,7 @@ public final class MonthPage {
                                 100 * m.counted().raw(),
                                 100 * m.counted().rawLow(),
                                 100 * m.counted().rawHigh()),
+                        100 * m.counted().raw(),
                         1,
                         " %"),
                 m -> 100 * m.counted().raw(),
@@ -151,7 +152,7 @@ public final class MonthPage {
                 " points");
         row(
                 "minutes per saved set",
-                m -> range(m.minutesPerSaved(), 1, ""),
+                m -> range(m.minutesPerSaved(), m.counted().minutesPerSaved(), 1, ""),
                 m -> m.counted().minutesPerSaved(),
                 1,
                 "");
@@ -171,7 +172,7 @@ public final class MonthPage {
                 code);
         row(
                 "margin per set",
-                m -> range(m.marginPerSet(), digits, code),
+                m -> range(m.marginPerSet(), m.counted().marginPerSet(), digits, code),
                 m -> m.counted().marginPerSet(),
                 digits,
                 code);
@@ -211,11 +212,13 @@ public final class MonthPage {
         return Digits.grouped(money.amount(), money.amount().scale());
     }
 
-    private static String range(Range range, int digits, String unit) {
-        return range.known()
-                ? Digits.grouped(range.value(), digits) + unit + " (" + Digits.grouped(range.low(), digits) + " to "
-                        + Digits.grouped(range.high(), digits) + ")"
-                : "";
+    /** @param alone what stands where there is no interval */
+    private static String range(Range range, double alone, int digits, String unit) {
+        if (!range.known()) {
+            return Double.isFinite(alone) ? Digits.grouped(alone, digits) + unit : "";
+        }
+        return Digits.grouped(range.value(), digits) + unit + " (" + Digits.grouped(range.low(), digits) + " to "
+                + Digits.grouped(range.high(), digits) + ")";
     }
 
     /** @param value for the change, with so many digits */

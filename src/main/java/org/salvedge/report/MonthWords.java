@@ -38,7 +38,8 @@ public final class MonthWords {
             return "No set was decided in " + review.month() + ".";
         }
         String text = "Of " + Plural.of(now.counted().decided(), "set") + " decided in " + review.month() + ", "
-                + Digits.grouped(now.counted().saved()) + " were saved: yield "
+                + Digits.grouped(now.counted().saved()) + (now.counted().saved() == 1 ? " was" : " were")
+                + " saved: yield "
                 + percent(now.counted().raw()) + " % (95 %: "
                 + percent(now.counted().rawLow()) + " to "
                 + percent(now.counted().rawHigh()) + ")";

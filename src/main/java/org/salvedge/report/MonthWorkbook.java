@@ -71,19 +71,22 @@ public final class MonthWorkbook {
         int end = middle + LOWER_CHARTS;
         String currency = paper.currency().getCurrencyCode();
         Charted months = Objects.requireNonNull(on.get(MonthSheets.CHART));
-        charts.lines(
-                new Charts.Place(0, below, 2, middle),
-                "Yield by month, with control limits",
-                "0\\ %",
-                months.run(Figure.POINT, 0, ""),
-                List.of(
-                        months.run(Figure.VALUE, 0, "yield"),
-                        months.run(Figure.CENTRE, 0, "centre"),
-                        months.run(Figure.LIMIT_LOW, 0, "lower"),
-                        months.run(Figure.LIMIT_HIGH, 0, "upper")));
+        boolean chart = !months.table().rows().isEmpty();
+        if (chart) {
+            charts.lines(
+                    new Charts.Place(0, below, 2, middle),
+                    "Yield by month, with control limits",
+                    "0\\ %",
+                    months.run(Figure.POINT, 0, ""),
+                    List.of(
+                            months.run(Figure.VALUE, 0, "yield"),
+                            months.run(Figure.CENTRE, 0, "centre"),
+                            months.run(Figure.LIMIT_LOW, 0, "lower"),
+                            months.run(Figure.LIMIT_HIGH, 0, "upper")));
+        }
         Charted money = Objects.requireNonNull(on.get(MonthSheets.MONEY));
         charts.waterfall(
-                new Charts.Place(2, below, MonthFront.COLUMNS, middle),
+                new Charts.Place(chart ? 2 : 0, below, MonthFront.COLUMNS, middle),
                 "From takings to margin (" + currency + ")",
                 "#,##0",
                 money.run(Figure.STEP, 0, ""),

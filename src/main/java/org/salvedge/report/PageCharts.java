@@ -26,17 +26,19 @@ final class PageCharts {
         Table time = table(sheets, MonthSheets.TIME);
         Table lots = table(sheets, MonthSheets.OUTCOMES);
         out.append("<div class=\"charts\">\n");
-        chart(
-                "Yield by month, with control limits",
-                SvgChart.lines(
-                        "Yield by month, with control limits",
-                        texts(months, Figure.POINT),
-                        List.of(
-                                series("yield", months, Figure.VALUE),
-                                series("centre", months, Figure.CENTRE),
-                                series("lower limit", months, Figure.LIMIT_LOW),
-                                series("upper limit", months, Figure.LIMIT_HIGH)),
-                        true));
+        if (!months.rows().isEmpty()) {
+            chart(
+                    "Yield by month, with control limits",
+                    SvgChart.lines(
+                            "Yield by month, with control limits",
+                            texts(months, Figure.POINT),
+                            List.of(
+                                    series("yield", months, Figure.VALUE),
+                                    series("centre", months, Figure.CENTRE),
+                                    series("lower limit", months, Figure.LIMIT_LOW),
+                                    series("upper limit", months, Figure.LIMIT_HIGH)),
+                            true));
+        }
         double[] base = numbers(money, Figure.CHART_BASE);
         double[] above = numbers(money, Figure.CHART_ABOVE);
         double[] below = numbers(money, Figure.CHART_BELOW);

@@ -35,6 +35,8 @@ final class SheetWriter {
     static final float LINE_POINTS = 13.5f;
     static final float TWO_LINES = 29;
     static final float TITLE_HEIGHT = 24;
+    /** A title's bold letters against those of the table. */
+    private static final double TITLE_WIDTH = 1.8;
 
     private final Styles styles;
     private final Paper paper;
@@ -89,7 +91,12 @@ final class SheetWriter {
             across += c < paperColumns ? characters : 0;
         }
         for (Row note : notes) {
-            wrap(note, across, paperColumns);
+            wrap(note, across, paperColumns, styles.smallWrapped());
+        }
+        Row first = table.rows().size() <= FEW_ROWS ? sheet.getRow(0) : null;
+        if (first != null && TextLines.of(table.title(), across / TITLE_WIDTH) > 1) {
+            wrap(first, across / TITLE_WIDTH, paperColumns, styles.titleWrapped());
+            first.setHeightInPoints(TextLines.of(table.title(), across / TITLE_WIDTH) * TITLE_HEIGHT);
         }
         sheet.createFreezePane(frozen, FIRST_ROW);
         int last = Math.max(FIRST_ROW, FIRST_ROW + table.rows().size() - 1);
@@ -102,9 +109,9 @@ final class SheetWriter {
     }
 
     /** Breaks the words of a row's first cell to the width of the table. */
-    private void wrap(Row row, int characters, int columns) {
+    private static void wrap(Row row, double characters, int columns, CellStyle style) {
         int lines = TextLines.of(row.getCell(0).getStringCellValue(), characters);
-        row.getCell(0).setCellStyle(styles.smallWrapped());
+        row.getCell(0).setCellStyle(style);
         row.setHeightInPoints(lines * LINE_POINTS + 1);
         if (columns > 1) {
             row.getSheet().addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));

@@ -160,6 +160,14 @@ final class Styles {
         return made.computeIfAbsent("title", k -> font(plain(), TITLE_POINTS, true));
     }
 
+    CellStyle titleWrapped() {
+        return made.computeIfAbsent("title wrapped", k -> {
+            XSSFCellStyle style = font(plain(), TITLE_POINTS, true);
+            style.setWrapText(true);
+            return style;
+        });
+    }
+
     CellStyle bold() {
         return made.computeIfAbsent("bold", k -> font(plain(), POINTS, true));
     }

@@ -159,6 +159,9 @@ final class SvgChart {
                 }
             }
         }
+        if (percent && most <= 0) { // nothing to show: shares all the same
+            most = 1;
+        }
         double step = round((most - least) / STEPS);
         low = Math.floor(least / step) * step;
         high = low + step * STEPS;

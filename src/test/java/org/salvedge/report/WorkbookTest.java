@@ -143,9 +143,13 @@ class WorkbookTest {
     }
 
     @Test
-    void sheetsAndChartsKeepToTheSchemaOfTheFileFormat() throws IOException {
+    void sheetsAndChartsKeepToTheSchemaOfTheFileFormat(@TempDir Path folder) throws IOException {
+        MonthReview full =
+                MonthReview.of(Packages.history(MessyShop.facts(200, 11), folder), LABOUR, YearMonth.of(2025, 6));
+        Path fuller = folder.resolve("month.xlsx");
+        MonthWorkbook.write(full, PAPER, fuller);
         int charts = 0;
-        for (Path file : List.of(month, table)) {
+        for (Path file : List.of(month, table, fuller)) {
             try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
                 for (Sheet sheet : book) {
                     if (((XSSFSheet) sheet).getDrawingPatriarch() != null) {
@@ -163,8 +167,15 @@ class WorkbookTest {
                 }
             }
         }
+        assertThat(charts)
+                .as("a chart only where it has something to show")
+                .isEqualTo(charts(review) + 2 + charts(full));
+    }
+
+    private static int charts(MonthReview review) {
+        boolean months = !review.why().signals().months().isEmpty();
         boolean lots = review.bids().stream().anyMatch(b -> b.finished());
-        assertThat(charts).as("a chart of lots only where lots are finished").isEqualTo(lots ? 6 : 5);
+        return 2 + (months ? 1 : 0) + (lots ? 1 : 0);
     }
 
     @Test
