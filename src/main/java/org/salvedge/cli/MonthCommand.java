@@ -92,36 +92,35 @@ final class MonthCommand extends Command {
     }
 
     private int run(Session session, YearMonth asked, CompletableFuture<Void> prepared, ProgressLine progress) {
+        Settings settings = session.shop().settings();
         History history;
-        List<Bid> bids;
         LastPrinting past;
         ReleaseExceptions releases;
+        MonthReview review;
         try (Ledger ledger = session.shop().read()) {
             past = LastPrinting.of(ledger, asked, asOf);
-            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.FULL, progress.part(0, READ));
+            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.REVIEW, progress.part(0, READ));
             LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
             releases = ReleaseExceptions.of(ledger.printings().sold(asked.atDay(1), last, asOf));
-            bids = ledger.all(Bid.class).stream()
+            List<Bid> bids = ledger.all(Bid.class).stream()
                     .filter(bid -> !bid.on().isAfter(last))
                     .toList();
+            progress.step("counting", READ);
+            // While the ledger is open, for the labels of the sets that it lists.
+            review = MonthReview.of(history, settings.labourRate(), asked, bids);
         }
-        progress.step("counting", READ);
         prepared.join();
-        Settings settings = session.shop().settings();
         if (format == Format.JSON) {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());
             Map<String, Object> json = json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked));
             json.put("suppliers", suppliers(ChangeSplit.yieldBySupplier(outcomes, asked)));
-            SincePrinting since = past.never()
-                    ? null
-                    : past.since(session, MonthReview.of(history, settings.labourRate(), asked, bids));
+            SincePrinting since = past.since(session, review);
             json.put("since_printing", since == null ? null : LastPrinting.json(since));
             json.put("release_checks", checks(releases));
             progress.clear();
             session.json(json);
             return Status.DONE;
         }
-        MonthReview review = MonthReview.of(history, settings.labourRate(), asked, bids);
         SincePrinting since = past.since(session, review);
         MonthNotes notes = new MonthNotes(since, releases);
         progress.clear();

@@ -56,6 +56,9 @@ final class HistoryReader {
             }
             comebacks(connection, scan);
             builder.sortSets();
+            if (detail == Detail.REVIEW) {
+                builder.labels(new LabelBlocks(database));
+            }
             return builder.build();
         });
     }

@@ -382,6 +382,8 @@ public final class Ledger implements AutoCloseable {
     public enum Detail {
         /** What the counting of yield, time and margin needs; no labels. */
         COUNTS,
+        /** The same; a label is read when asked for, while the ledger is open. */
+        REVIEW,
         /** Every column and the labels. */
         FULL
     }

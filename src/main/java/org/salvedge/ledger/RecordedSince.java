@@ -83,12 +83,12 @@ final class RecordedSince {
         return new Recorded(name, recorded, corrected, takenBack, List.copyOf(sets));
     }
 
-    /** Of each correction the entry that it replaced. */
+    /** Of each correction the entry that it replaced. The sign keeps SQLite from trying each entry of the table among the replaced. */
     private Map<Long, Long> replaced(String table) throws SQLException {
         Map<Long, Long> replaced = new HashMap<>();
         try (PreparedStatement select = store.connection()
                 .prepareStatement(
-                        "SELECT new, old FROM supersede WHERE new > ? AND new <= ? AND old IN (SELECT entry FROM "
+                        "SELECT new, old FROM supersede WHERE new > ? AND new <= ? AND +old IN (SELECT entry FROM "
                                 + table + ")")) {
             Database.bind(select, after, upTo);
             try (ResultSet row = select.executeQuery()) {

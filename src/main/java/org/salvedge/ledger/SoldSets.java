@@ -1,8 +1,11 @@
 package org.salvedge.ledger;
 
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.StringJoiner;
 import org.salvedge.shop.Attempt;
 import org.salvedge.shop.Comeback;
 import org.salvedge.shop.Exit;
@@ -28,11 +31,28 @@ public record SoldSets(List<Exit> sales, List<Attempt> attempts, List<Comeback> 
                 + upTo + ")";
         String sold = "\"on\" BETWEEN " + first.toEpochDay() + " AND " + last.toEpochDay() + " AND exit = "
                 + ExitKind.SOLD.ordinal() + " AND " + stands;
-        String ofThese = "unit IN (SELECT unit FROM exit WHERE " + sold + ") AND " + stands;
+        // One search through all exits; the rest is found by number.
+        String[] found = found(store, sold);
+        String ofThese = "unit IN (" + found[1] + ") AND " + stands;
         return new SoldSets(
-                facts(store.where(Tables.EXITS, sold)),
+                facts(store.where(Tables.EXITS, "entry IN (" + found[0] + ")")),
                 facts(store.where(Tables.ATTEMPTS, ofThese)),
                 facts(store.where(Tables.COMEBACKS, ofThese)));
+    }
+
+    /** The entries of the sales and the numbers of their sets, each as a list with commas. */
+    private static String[] found(Store store, String sold) throws SQLException {
+        StringJoiner entries = new StringJoiner(",");
+        StringJoiner units = new StringJoiner(",");
+        try (PreparedStatement select =
+                        store.connection().prepareStatement("SELECT entry, unit FROM exit WHERE " + sold);
+                ResultSet row = select.executeQuery()) {
+            while (row.next()) {
+                entries.add(row.getString(1));
+                units.add(row.getString(2));
+            }
+        }
+        return new String[] {entries.toString(), units.toString()};
     }
 
     private static <F extends org.salvedge.shop.Fact> List<F> facts(List<Stored<F>> rows) {

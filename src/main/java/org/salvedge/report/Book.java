@@ -23,8 +23,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * the long ones are streamed with their text in line. The same content gives the same bytes.
  */
 final class Book implements AutoCloseable {
-    private static final int ROWS_IN_MEMORY = 200;
-
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final Map<String, Consumer<Sheet>> late = new LinkedHashMap<>();
     private final Paper paper;
@@ -118,7 +116,7 @@ final class Book implements AutoCloseable {
     void writeTo(OutputStream out) throws IOException {
         PassingFiles.use();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (SXSSFWorkbook stream = new SXSSFWorkbook(book, ROWS_IN_MEMORY)) {
+        try (SXSSFWorkbook stream = new QuickBook(book)) {
             late.forEach((name, write) -> write.accept(stream.getSheet(name)));
             stream.write(bytes);
         } catch (IllegalStateException e) {

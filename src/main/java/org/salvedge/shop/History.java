@@ -2,6 +2,7 @@ package org.salvedge.shop;
 
 import java.util.Currency;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The shop's record as columns of whole numbers, for walks over a million sets: rows of lots, sets, attempts, exits and
@@ -23,6 +24,7 @@ public final class History extends HistoryDictionaries implements java.io.Serial
 
     private final Currency currency;
     private final List<String> labels;
+    private final transient @Nullable LabelSource labelSource;
 
     private final LotColumns lots;
     private final SetColumns sets;
@@ -37,6 +39,7 @@ public final class History extends HistoryDictionaries implements java.io.Serial
         super(b.names);
         currency = b.currency;
         labels = b.labels;
+        labelSource = b.labelSource;
         lots = b.lots;
         sets = b.sets;
         int[] rowOf = b.rowOfId();
@@ -55,6 +58,7 @@ public final class History extends HistoryDictionaries implements java.io.Serial
         super(from.names);
         currency = from.currency;
         labels = List.of();
+        labelSource = null;
         lots = from.lots;
         sets = new SetColumns();
         attempts = new AttemptColumns();
@@ -99,8 +103,11 @@ public final class History extends HistoryDictionaries implements java.io.Serial
         return comebacks.day.size();
     }
 
-    /** The shop's label on a set; "" if labels were not read. */
+    /** The shop's label on a set; "" if labels were not read. Of a record whose labels are read when asked for, only while it is open. */
     public String label(int set) {
+        if (labelSource != null) {
+            return labelSource.of(sets.id.get(set));
+        }
         return labels.isEmpty() ? "" : labels.get(set);
     }
 

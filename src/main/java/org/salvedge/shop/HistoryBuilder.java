@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Collects rows. Sets have whole-number ids of the caller's choice (small, 0 or more); attempts, exits and comebacks of ids
@@ -13,6 +14,10 @@ import java.util.List;
 public final class HistoryBuilder extends HistoryDictionaries {
     final Currency currency;
     List<String> labels = new ArrayList<>();
+
+    @Nullable
+    LabelSource labelSource;
+
     final LotColumns lots = new LotColumns();
     SetColumns sets = new SetColumns();
     final AttemptColumns attempts = new AttemptColumns();
@@ -76,6 +81,11 @@ public final class HistoryBuilder extends HistoryDictionaries {
         sets.flags.add(flags);
         sets.asking.add(asking);
         sets.landed.add(landed);
+    }
+
+    /** Labels that are read when asked for, instead of {@link #label} for each set. */
+    public void labels(LabelSource source) {
+        labelSource = source;
     }
 
     /** The label of the set added last; for all sets or for none. */

@@ -44,12 +44,13 @@ final class Count {
         noFix = history.fixes().find(Fix.NONE.code());
         key = new int[ofSets.length];
         cells = new Cells(Arrays.asList(ofSets));
-        int trials = byAttempts ? history.attempts() : history.sets();
+        boolean all = scope == Scope.EVERYTHING; // room for all of them; a month's are few
+        int trials = !all ? 0 : byAttempts ? history.attempts() : history.sets();
         trialCell = new IntArrayList(trials);
         trialLot = new IntArrayList(trials);
         trialSaved = new IntArrayList(trials);
-        fixCell = new IntArrayList(history.attempts());
-        fixMicros = new LongArrayList(history.attempts());
+        fixCell = new IntArrayList(all ? history.attempts() : 0);
+        fixMicros = new LongArrayList(all ? history.attempts() : 0);
     }
 
     Count run() {

@@ -36,19 +36,27 @@ public record TraceAttempt(
 
     /** By fix, fault and family, then by day: of the twelve months up to the month's end, or of the month where these are too many. */
     static List<TraceAttempt> of(Outcomes o, YearMonth month) {
-        List<TraceAttempt> year = of(
-                o,
-                Days.of(month.minusMonths(MONTHS - 1L)).first(),
-                Days.of(month).last());
-        return year.size() <= MOST
-                ? year
-                : of(o, Days.of(month).first(), Days.of(month).last());
+        List<TraceAttempt> rows = new ArrayList<>();
+        int year = Days.of(month.minusMonths(MONTHS - 1L)).first();
+        int last = Days.of(month).last();
+        // Most of a long record is older, and of a large shop even the year is too much to list.
+        if (!list(o, year, last, MOST, rows)) {
+            rows.clear();
+            list(o, Days.of(month).first(), last, Integer.MAX_VALUE, rows);
+        }
+        rows.sort(Comparator.comparing(TraceAttempt::fix, Text.CODE_POINTS)
+                .thenComparing(TraceAttempt::fault, Text.CODE_POINTS)
+                .thenComparing(TraceAttempt::family, Text.CODE_POINTS)
+                .thenComparing(TraceAttempt::on)
+                .thenComparingInt(TraceAttempt::number)
+                .thenComparing(TraceAttempt::unit, Text.CODE_POINTS));
+        return List.copyOf(rows);
     }
 
-    private static List<TraceAttempt> of(Outcomes o, int from, int to) {
+    /** Lists the attempts of some days; false as soon as there are more than that many. */
+    private static boolean list(Outcomes o, int from, int to, int most, List<TraceAttempt> rows) {
         History h = o.history();
         int noFix = h.fixes().find(Fix.NONE.code());
-        List<TraceAttempt> rows = new ArrayList<>();
         for (int set = 0; set < h.sets(); set++) {
             for (int a = h.attemptStart(set); a < h.attemptStart(set + 1); a++) {
                 Result result = o.result(a);
@@ -56,6 +64,9 @@ public record TraceAttempt(
                         && h.attemptDay(a) <= to
                         && h.attemptFix(a) != noFix
                         && (result == Result.PASS || result == Result.FAIL)) {
+                    if (rows.size() == most) {
+                        return false;
+                    }
                     rows.add(new TraceAttempt(
                             h.faults().text(h.attemptFault(a)),
                             h.fixes().text(h.attemptFix(a)),
@@ -70,11 +81,6 @@ public record TraceAttempt(
                 }
             }
         }
-        rows.sort(Comparator.comparing(TraceAttempt::fix, Text.CODE_POINTS)
-                .thenComparing(TraceAttempt::fault, Text.CODE_POINTS)
-                .thenComparing(TraceAttempt::family, Text.CODE_POINTS)
-                .thenComparing(TraceAttempt::on)
-                .thenComparingInt(TraceAttempt::number));
-        return List.copyOf(rows);
+        return true;
     }
 }

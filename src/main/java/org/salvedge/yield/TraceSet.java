@@ -33,15 +33,22 @@ public record TraceSet(
 
     /** By family and fault, then by label: of the month and the one before, or of the month where these are too many. */
     static List<TraceSet> of(Outcomes o, YearMonth month) {
-        List<TraceSet> both = of(o, month.minusMonths(1), month);
-        return both.size() <= MOST ? both : of(o, month, month);
+        List<TraceSet> sets = new ArrayList<>();
+        if (!list(o, month.minusMonths(1), month, MOST, sets)) {
+            sets.clear();
+            list(o, month, month, Integer.MAX_VALUE, sets);
+        }
+        sets.sort(Comparator.comparing(TraceSet::family, Text.CODE_POINTS)
+                .thenComparing(TraceSet::fault, Text.CODE_POINTS)
+                .thenComparing(TraceSet::unit, Text.CODE_POINTS));
+        return List.copyOf(sets);
     }
 
-    private static List<TraceSet> of(Outcomes o, YearMonth first, YearMonth last) {
+    /** Lists the sets of two months; false as soon as there are more than that many. */
+    private static boolean list(Outcomes o, YearMonth first, YearMonth last, int most, List<TraceSet> sets) {
         History h = o.history();
         YearMonth[] months = {first, last};
         Days[] days = {Days.of(months[0]), Days.of(months[1])};
-        List<TraceSet> sets = new ArrayList<>();
         for (int set = 0; set < h.sets(); set++) {
             if (!h.arrived(set)) {
                 continue;
@@ -53,6 +60,9 @@ public record TraceSet(
                 gone = o.gone(set) && days[m].hold(h.exitDay(o.exit(set))) ? months[m] : gone;
             }
             if (decided != null || gone != null) {
+                if (sets.size() == most) {
+                    return false;
+                }
                 int d = o.deciding(set);
                 sets.add(new TraceSet(
                         h.label(set),
@@ -67,9 +77,6 @@ public record TraceSet(
                         gone == null ? null : new Money(o.margin(set), h.currency())));
             }
         }
-        sets.sort(Comparator.comparing(TraceSet::family, Text.CODE_POINTS)
-                .thenComparing(TraceSet::fault, Text.CODE_POINTS)
-                .thenComparing(TraceSet::unit, Text.CODE_POINTS));
-        return List.copyOf(sets);
+        return true;
     }
 }
