@@ -309,4 +309,30 @@ class WorkbookTest {
             assertThat(files).containsExactly(file);
         }
     }
+
+    @Test
+    void theRowsOfALongSheetPassThroughAFileThatIsGoneAfter() throws IOException {
+        String odd = "<x>é\ud83d\ude00 ".repeat(300);
+        List<Path> passing = new java.util.ArrayList<>();
+        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+        try (XSSFWorkbook whole = new XSSFWorkbook();
+                QuickBook book = new QuickBook(whole)) {
+            for (String name : List.of("short", "long")) {
+                Sheet sheet = book.createSheet(name);
+                for (int r = 0; r < (name.equals("long") ? 1_000 : 10); r++) {
+                    sheet.createRow(r).createCell(0).setCellValue(odd + r);
+                }
+            }
+            book.write(bytes);
+            book.passing().forEach(passing::add);
+            assertThat(passing).hasSize(1).allSatisfy(p -> assertThat(p).exists());
+        }
+        assertThat(passing).allSatisfy(p -> assertThat(p).doesNotExist());
+        try (XSSFWorkbook read = new XSSFWorkbook(new java.io.ByteArrayInputStream(bytes.toByteArray()))) {
+            assertThat(read.getSheet("long").getRow(999).getCell(0).getStringCellValue())
+                    .isEqualTo(odd + 999);
+            assertThat(read.getSheet("short").getRow(9).getCell(0).getStringCellValue())
+                    .isEqualTo(odd + 9);
+        }
+    }
 }
