@@ -99,7 +99,8 @@ final class MonthCommand extends Command {
         MonthReview review;
         try (Ledger ledger = session.shop().read()) {
             past = LastPrinting.of(ledger, asked, asOf);
-            history = ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.REVIEW, progress.part(0, READ));
+            history =
+                    ledger.history(new AsOf(asked.atEndOfMonth(), asOf), Ledger.Detail.REVIEW, progress.part(0, READ));
             LocalDate last = asOf != null && asOf.isBefore(asked.atEndOfMonth()) ? asOf : asked.atEndOfMonth();
             releases = ReleaseExceptions.of(ledger.printings().sold(asked.atDay(1), last, asOf));
             List<Bid> bids = ledger.all(Bid.class).stream()
