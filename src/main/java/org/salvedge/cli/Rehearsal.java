@@ -8,9 +8,11 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +20,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Screen;
+import org.salvedge.shop.Attempt;
+import org.salvedge.shop.Fact;
+import org.salvedge.shop.Fault;
+import org.salvedge.shop.Fix;
 import org.salvedge.shop.Lot;
 import org.salvedge.shop.LotId;
 import org.salvedge.shop.Money;
+import org.salvedge.shop.Quantity;
 import org.salvedge.shop.Settings;
 import org.salvedge.shop.TvSet;
 import org.salvedge.shop.UnitId;
@@ -33,6 +40,7 @@ import org.salvedge.shop.UnitId;
 public final class Rehearsal {
     private static final Currency EUR = Currency.getInstance("EUR");
     private static final String NATIVE = "libsqlitejdbc";
+    private static final int TURNS = 12;
 
     private static final String LIST = """
             Model,Size,Condition,Price
@@ -104,7 +112,18 @@ public final class Rehearsal {
             int status = run(shop, List.of(line.split(" ")));
             System.out.println(status + " " + line);
         }
+        keptFit(shop);
         delete(shop);
+    }
+
+    /** Written and read back, which other shops of this size do without. */
+    private static void keptFit(Path folder) {
+        Session session = new Session(surroundings(folder, new PrintWriter(new StringWriter())), folder);
+        try (Ledger ledger = session.shop().read()) {
+            for (int i = 0; i < 2; i++) {
+                KeptFit.of(LocalDate.EPOCH, ledger, session, session.shop().settings(), 1);
+            }
+        }
     }
 
     private static void book(Path file) {
@@ -112,22 +131,48 @@ public final class Rehearsal {
         LocalDate day = LocalDate.EPOCH;
         LotId lot = new LotId("L1");
         Money price = new Money(10_000, EUR);
-        try (Ledger ledger = Ledger.open(file, settings, Clock.systemUTC())) {
-            ledger.record(List.of(
-                    new Lot(lot, "Northquay", day, EUR, null, price, null, null, null, null, day, null, null),
-                    TvSet.builder(new UnitId("L1-001"), lot).build(),
-                    TvSet.builder(new UnitId("L1-002"), lot).build()));
+        List<Fact> facts = new ArrayList<>(List.of(
+                new Lot(lot, "Northquay", day, EUR, null, price, null, null, null, null, day, null, null),
+                TvSet.builder(new UnitId("L1-001"), lot).build(),
+                TvSet.builder(new UnitId("L1-002"), lot).build()));
+        // As many turns as the table of stop minutes asks for.
+        for (int i = 1; i <= TURNS; i++) {
+            UnitId unit = new UnitId("L1-1" + (i + TURNS));
+            facts.add(TvSet.builder(unit, lot).model("KX-55A").build());
+            facts.add(new Attempt(
+                    i,
+                    unit,
+                    day.atStartOfDay(),
+                    null,
+                    new Fault("row_drive"),
+                    new Fix("contact_mask"),
+                    Quantity.parse("5"),
+                    Quantity.parse("" + 20 + i),
+                    null,
+                    i % 3 > 0,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null));
+        }
+        try (Ledger ledger = Ledger.open(file, settings, Clock.fixed(Instant.EPOCH, ZoneOffset.UTC))) {
+            ledger.record(facts);
         }
     }
 
     private static int run(Path shop, List<String> command) {
         StringWriter said = new StringWriter();
         PrintWriter writer = new PrintWriter(said);
-        int status = new Program(new Surroundings(
-                        Clock.system(ZoneId.systemDefault()), writer, writer, shop, Map.of(), new NoTerminal()))
-                .run(command.toArray(String[]::new));
+        int status = new Program(surroundings(shop, writer)).run(command.toArray(String[]::new));
         System.out.println(said);
         return status;
+    }
+
+    private static Surroundings surroundings(Path shop, PrintWriter writer) {
+        return new Surroundings(Clock.system(ZoneId.systemDefault()), writer, writer, shop, Map.of(), new NoTerminal());
     }
 
     private static void delete(Path shop) throws IOException {

@@ -1,5 +1,6 @@
 package org.salvedge.worth;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,4 +24,28 @@ record Kind(
         int maker,
         double logInches,
         int claim,
-        @Nullable String why) {}
+        @Nullable String why) {
+
+    // By hand, as below: a record's own are put together when first used, which every start would pay for.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Kind k
+                && family == k.family
+                && Double.compare(sure, k.sure) == 0
+                && stranger == k.stranger
+                && mixture == k.mixture
+                && single == k.single
+                && maker == k.maker
+                && Double.compare(logInches, k.logInches) == 0
+                && claim == k.claim
+                && Objects.equals(why, k.why);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = 31 * (31 * family + stranger) + mixture;
+        hash = 31 * (31 * hash + single) + maker;
+        hash = 31 * (31 * hash + claim) + Objects.hashCode(why);
+        return 31 * (31 * hash + Double.hashCode(sure)) + Double.hashCode(logInches);
+    }
+}

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Fault;
 import org.salvedge.shop.History;
@@ -67,7 +68,28 @@ public final class BenchModel implements java.io.Serializable {
             String supplier,
             @Nullable String found,
             boolean again,
-            double spent) {}
+            double spent) {
+
+        // By hand, as below: a record's own are put together when first used, which every start would pay for.
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof OnBench b
+                    && family.equals(b.family)
+                    && Double.compare(inches, b.inches) == 0
+                    && claim.equals(b.claim)
+                    && supplier.equals(b.supplier)
+                    && Objects.equals(found, b.found)
+                    && again == b.again
+                    && Double.compare(spent, b.spent) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            int hash = 31 * (31 * family.hashCode() + claim.hashCode()) + supplier.hashCode();
+            hash = 31 * (31 * hash + Objects.hashCode(found)) + Boolean.hashCode(again);
+            return 31 * (31 * hash + Double.hashCode(inches)) + Double.hashCode(spent);
+        }
+    }
 
     /** One fault that a set may have: its chance, and what a try at it is like. */
     private record Case(int fault, double chance, double look, double saving, double parts, StopRule rule) {
