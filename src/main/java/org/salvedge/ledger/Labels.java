@@ -60,7 +60,7 @@ final class Labels {
     }
 
     private static <V> V requireSeen(V named, String label) {
-        if (label.codePoints().anyMatch(Text::isCommand)) {
+        if (Text.holdsCommand(label)) {
             throw new BadCell(
                     "holds a character that is not seen or that turns others around", "Type the label again by hand.");
         }

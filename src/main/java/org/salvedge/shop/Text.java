@@ -23,6 +23,20 @@ public final class Text {
         }
     }
 
+    /** Whether {@link #isCommand} is so of any character. */
+    public static boolean holdsCommand(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < 0x20 || c > 0x7e) && isCommand(text.codePointAt(i))) {
+                return true;
+            }
+            i += Character.isHighSurrogate(c)
+                    ? 1
+                    : 0; // its other half was looked at with it, or it was half a character
+        }
+        return false;
+    }
+
     /** Whether a terminal may obey the character, or it changes how its neighbours are read, as marks of direction do. */
     public static boolean isCommand(int codePoint) {
         return switch (Character.getType(codePoint)) {

@@ -58,4 +58,29 @@ class TextTest {
         assertThat(new UnitId("x".repeat(100)).value()).hasSize(100);
         assertThatThrownBy(() -> new UnitId("x".repeat(101))).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "a\u001b",
+                "\u009b",
+                "\u202e",
+                "x\u2066y",
+                "\u200f",
+                "\u2028",
+                "\ud83d",
+                "\ude00",
+                "a\udb40\udc41",
+                "\ufeffa"
+            })
+    void whatATerminalMayObeyIsFoundWhereverItStands(String text) {
+        assertThat(Text.holdsCommand(text)).isTrue();
+        assertThat(Text.holdsCommand("L0042 \ud83d\udcfa " + text)).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "L0042-007", "Löt 7 – \ud83d\udcfa", "\u0e01\u200d", "so\u00adft"})
+    void lettersOfAnyScriptAreNoCommand(String text) {
+        assertThat(Text.holdsCommand(text)).isFalse();
+    }
 }
