@@ -8,11 +8,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class DefinitionSheet {
     static final String NAME = "Definitions";
     private static final int NAME_WIDTH = 24;
-    private static final int TEXT_WIDTH = 66;
+    private static final int TEXT_WIDTH = 68;
     private static final int WHERE_WIDTH = 30;
     private static final int UNITS = 256;
     /** Bold letters against plain ones. */
     private static final double BOLD = 1.1;
+
+    private static final double SMALL = (Styles.POINTS - 1.0) / Styles.POINTS;
+    private static final double INDENT = 1.3;
 
     private DefinitionSheet() {}
 
@@ -35,12 +38,15 @@ final class DefinitionSheet {
         for (Figure figure : defined.figures()) {
             Row row = sheet.createRow(r++);
             String where = defined.where(figure);
-            SheetWriter.words(row.createCell(0), figure.words(), book.styles().boldWrapped());
-            SheetWriter.words(row.createCell(1), figure.meaning(), book.styles().wrapped());
-            SheetWriter.words(row.createCell(2), where, book.styles().smallWrapped());
-            int lines = Math.max(TextLines.of(figure.meaning(), TEXT_WIDTH), TextLines.of(where, WHERE_WIDTH));
-            row.setHeightInPoints(
-                    Math.max(lines, TextLines.of(figure.words(), NAME_WIDTH / BOLD)) * SheetWriter.LINE_POINTS);
+            SheetWriter.words(row.createCell(0), figure.words(), book.styles().indented(Styles.POINTS, true));
+            SheetWriter.words(row.createCell(1), figure.meaning(), book.styles().indented(Styles.POINTS, false));
+            SheetWriter.words(row.createCell(2), where, book.styles().indented(Styles.POINTS - 1, false));
+            int lines = Math.max(
+                    TextLines.of(figure.words(), (NAME_WIDTH - INDENT) / BOLD),
+                    Math.max(
+                            TextLines.of(figure.meaning(), TEXT_WIDTH - INDENT),
+                            TextLines.of(where, (WHERE_WIDTH - INDENT) / SMALL)));
+            row.setHeightInPoints(lines * SheetWriter.LINE_POINTS);
         }
         sheet.createFreezePane(1, SheetWriter.FIRST_ROW);
         Print.setUp(sheet, book.paper(), false);

@@ -172,10 +172,13 @@ final class Styles {
         return made.computeIfAbsent("bold", k -> font(plain(), POINTS, true));
     }
 
-    CellStyle boldWrapped() {
-        return made.computeIfAbsent("bold wrapped", k -> {
-            XSSFCellStyle style = font(plain(), POINTS, true);
+    /** Text below a heading, where that begins. */
+    CellStyle indented(int points, boolean bold) {
+        return made.computeIfAbsent("indented " + points + bold, k -> {
+            XSSFCellStyle style = font(plain(), points, bold);
             style.setWrapText(true);
+            style.setAlignment(HorizontalAlignment.LEFT);
+            style.setIndention((short) 1);
             return style;
         });
     }
