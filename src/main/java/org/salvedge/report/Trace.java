@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Text;
@@ -49,6 +50,9 @@ final class Trace {
     final List<LotLine> lots;
     final List<LotLine> lotsBySupplier;
     final List<OpenSet> open;
+    private final Map<List<String>, Linked> cells;
+    private final Map<List<String>, Linked> fixes;
+    private final Map<List<String>, Linked> fixesByFamily;
     private final Map<String, Integer> rowOfLot = new HashMap<>();
     private final boolean everyOpen;
     private final YearMonth month;
@@ -76,6 +80,10 @@ final class Trace {
                         .thenComparing(TraceSet::family, Text.CODE_POINTS)
                         .thenComparing(TraceSet::unit, Text.CODE_POINTS));
         attempts = review.why().attempts();
+        // Asked for by each row of long tables, so that each list is gone through once.
+        cells = runs(SETS, sets, s -> List.of(s.family(), s.fault()));
+        fixes = runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault()));
+        fixesByFamily = runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault(), a.family()));
         ofMonth = ofMonth();
         lots = sorted(review.lots(), Comparator.comparing(LotLine::arrival).reversed());
         for (int i = 0; i < lots.size(); i++) {
@@ -113,7 +121,7 @@ final class Trace {
     /** To the sets of a family and fault, decided or gone in either month. */
     @Nullable
     Linked ofCell(String family, String fault) {
-        return link(SETS, sets, s -> s.family().equals(family) && s.fault().equals(fault));
+        return cells.get(List.of(family, fault));
     }
 
     @Nullable
@@ -160,12 +168,7 @@ final class Trace {
      */
     @Nullable
     Linked ofFix(String fault, String fix, String family) {
-        return link(
-                ATTEMPTS,
-                attempts,
-                a -> a.fault().equals(fault)
-                        && a.fix().equals(fix)
-                        && (family.isEmpty() || a.family().equals(family)));
+        return family.isEmpty() ? fixes.get(List.of(fix, fault)) : fixesByFamily.get(List.of(fix, fault, family));
     }
 
     /**
@@ -207,6 +210,17 @@ final class Trace {
                 : null;
     }
 
+    /** Where in a list the rows of each key stand, side by side. */
+    private static <T> Map<List<String>, Linked> runs(String sheet, List<T> rows, Function<T, List<String>> key) {
+        Map<List<String>, Linked> runs = new HashMap<>();
+        for (int first = 0, end; first < rows.size(); first = end) {
+            List<String> of = key.apply(rows.get(first));
+            for (end = first + 1; end < rows.size() && key.apply(rows.get(end)).equals(of); end++) {}
+            runs.put(of, link(sheet, first, end - 1));
+        }
+        return runs;
+    }
+
     private static <T> @Nullable Linked link(String sheet, List<T> rows, Predicate<T> which) {
         int first = -1;
         int last = -1;
@@ -218,10 +232,12 @@ final class Trace {
                 break;
             }
         }
-        return first < 0
-                ? null
-                : new Linked(
-                        rows(SheetWriter.FIRST_ROW + first + 1, SheetWriter.FIRST_ROW + last + 1), sheet, first, last);
+        return first < 0 ? null : link(sheet, first, last);
+    }
+
+    private static Linked link(String sheet, int first, int last) {
+        return new Linked(
+                rows(SheetWriter.FIRST_ROW + first + 1, SheetWriter.FIRST_ROW + last + 1), sheet, first, last);
     }
 
     private static String rows(int first, int last) {
