@@ -137,11 +137,21 @@ final class QueueNotes {
                         .equals(b.candidate().prospect().likely());
     }
 
+    /** The first of the run of like sets that a place belongs to: it says in full why. */
+    private static int first(List<Place> order, int i) {
+        int first = i;
+        while (first > 0 && order.get(first).sameSetUp() && alike(order.get(first), order.get(first - 1))) {
+            first--;
+        }
+        return first;
+    }
+
     private static List<String> why(List<Place> order, int i, OpenBench open, boolean recipe, @Nullable String part) {
         Place place = order.get(i);
         List<String> why = new ArrayList<>();
-        if (place.sameSetUp() && i > 0 && alike(place, order.get(i - 1))) {
-            why.add("as #" + i);
+        int first = first(order, i);
+        if (first < i) {
+            why.add("as #" + (first + 1));
         }
         if (recipe) {
             why.add("recipe known");

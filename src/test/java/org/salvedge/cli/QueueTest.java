@@ -54,6 +54,13 @@ class QueueTest {
     }
 
     @Test
+    void setsOfOneRunPointToTheFirstOfIt() {
+        assertThat(shop.run("queue")).as(shop.err()).isZero();
+        assertThat(shop.out().split("as #1", -1)).hasSize(3);
+        assertThat(shop.out()).doesNotContain("as #2");
+    }
+
+    @Test
     void setsThatWaitForAPartAreSkippedAndNamed() throws Exception {
         shop.run("wait", "L0042-002", "strips", "--expected-on", "2026-03-20");
         JsonNode queue = queue();
