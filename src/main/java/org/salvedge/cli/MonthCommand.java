@@ -83,15 +83,30 @@ final class MonthCommand extends Command {
         }
         overrides.apply(session);
         session.shop().requireThere();
+        // Both, before anything is counted: a slip in one must not leave the other written.
+        Path page = html == null ? null : Reports.target(session, "--html", html, ".html");
+        Path book = xlsx == null
+                ? session.shop().reports().resolve("month-" + asked + ".xlsx")
+                : Reports.target(session, "--xlsx", xlsx, ".xlsx");
         CompletableFuture<Void> tables = YieldTable.prepare();
         boolean asBook = format != Format.JSON && (html == null || xlsx != null);
         CompletableFuture<Void> books = asBook ? MonthWorkbook.prepare() : CompletableFuture.allOf();
         try (ProgressLine progress = new ProgressLine(session.surroundings())) {
-            return run(session, asked, CompletableFuture.allOf(tables, books), progress);
+            return run(session, asked, page, asBook ? book : null, CompletableFuture.allOf(tables, books), progress);
         }
     }
 
-    private int run(Session session, YearMonth asked, CompletableFuture<Void> prepared, ProgressLine progress) {
+    /**
+     * @param page where the web page goes; null = none
+     * @param book where the workbook goes; null = none
+     */
+    private int run(
+            Session session,
+            YearMonth asked,
+            @Nullable Path page,
+            @Nullable Path book,
+            CompletableFuture<Void> prepared,
+            ProgressLine progress) {
         Settings settings = session.shop().settings();
         History history;
         LastPrinting past;
@@ -123,23 +138,22 @@ final class MonthCommand extends Command {
             return Status.DONE;
         }
         SincePrinting since = past.since(session, review);
-        MonthNotes notes = new MonthNotes(since, releases);
+        MonthNotes notes = new MonthNotes(since, releases, asOf);
         progress.clear();
         say(session, review);
+        if (asked.atEndOfMonth().isAfter(session.today())) {
+            session.say(asked + (asked.atDay(1).isAfter(session.today()) ? " has not begun." : " is not over."));
+        }
         if (since != null) {
             Wording.say(session, since.sentence());
         }
-        if (html != null) {
-            Path page = Reports.target(session, "--html", html, ".html");
+        if (page != null) {
             progress.step("writing the page", COUNTED);
             Reports.write(page, () -> MonthPage.write(review, notes, Reports.paper(session), page));
             progress.clear();
             session.say("Written to " + page);
         }
-        if (html == null || xlsx != null) {
-            Path book = xlsx == null
-                    ? session.shop().reports().resolve("month-" + asked + ".xlsx")
-                    : Reports.target(session, "--xlsx", xlsx, ".xlsx");
+        if (book != null) {
             progress.step("writing the workbook", COUNTED);
             Reports.write(book, () -> MonthWorkbook.write(review, notes, Reports.paper(session), book));
             progress.clear();

@@ -47,7 +47,7 @@ final class MonthFront {
             sheet.setColumnWidth(c, OTHER_WIDTH * UNITS);
         }
         line(
-                review.month() + " at " + Visible.text(book.paper().shop()),
+                review.month() + " at " + Visible.text(book.paper().shop()) + notes.behindTitle(),
                 book.styles().title(),
                 SheetWriter.TITLE_HEIGHT);
         for (String sentence : words.sentences()) {

@@ -66,7 +66,7 @@ public final class MonthPage {
     }
 
     private String page() {
-        String title = review.month() + " at " + Html.text(paper.shop());
+        String title = review.month() + " at " + Html.text(paper.shop()) + notes.behindTitle();
         out.append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
                 .append(title)

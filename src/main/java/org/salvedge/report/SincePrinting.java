@@ -120,15 +120,16 @@ public record SincePrinting(LocalDateTime printed, List<Recorded> recorded, List
     }
 
     private static String move(Moved moved) {
-        return moved.figure + " " + text(moved.then) + " to " + text(moved.now);
+        int digits = whole(moved.then) && whole(moved.now) ? 0 : 2;
+        return moved.figure + " " + text(moved.then, digits) + " to " + text(moved.now, digits);
     }
 
-    private static String text(@Nullable BigDecimal value) {
-        return value == null
-                ? "undefined"
-                : Digits.grouped(
-                        value,
-                        Math.min(2, Math.max(0, value.stripTrailingZeros().scale())));
+    private static boolean whole(@Nullable BigDecimal value) {
+        return value == null || value.stripTrailingZeros().scale() <= 0;
+    }
+
+    private static String text(@Nullable BigDecimal value, int digits) {
+        return value == null ? "undefined" : Digits.grouped(value, digits);
     }
 
     Table entriesTable() {

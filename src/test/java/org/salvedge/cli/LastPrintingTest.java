@@ -2,6 +2,8 @@ package org.salvedge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,6 +79,31 @@ class LastPrintingTest {
         recorded("attempt", "002", "--fault", "row_drive", "--fix", "contact_mask", "--passed", "yes");
         assertThat(shop.run("month", "2026-02")).isZero();
         assertThat(shop.out().replace('\n', ' ')).contains("nothing was recorded that it counts");
+    }
+
+    @Test
+    void aMonthThatIsNotOverOrHasNotBegunSaysSo() {
+        assertThat(printed()).contains("2026-03 is not over.");
+        assertThat(shop.run("month", "2026-04")).isZero();
+        assertThat(shop.out()).contains("2026-04 has not begun.");
+        assertThat(shop.run("month", "2026-02")).isZero();
+        assertThat(shop.out()).doesNotContain("not over").doesNotContain("not begun");
+    }
+
+    @Test
+    void whatIsPrintedAsOfADaySaysSoInItsTitle(@TempDir Path pages) throws IOException {
+        Path page = pages.resolve("month.html");
+        printed("--html", page.toString(), "--as-of", "2026-03-13");
+        assertThat(page).content().contains(", as recorded by 2026-03-13</h1>");
+        printed("--html", page.toString());
+        assertThat(Files.readString(page)).doesNotContain("as recorded by");
+    }
+
+    @Test
+    void anAmountThatMovedKeepsItsDigitsOnBothSides() {
+        printed();
+        recorded("amend", "6", "--gross", "100.50", "--why", "a slip");
+        assertThat(printed()).containsPattern("margin -?[0-9 ]+\\.\\d\\d to -?[0-9 ]+\\.\\d\\d, ");
     }
 
     @Test

@@ -114,7 +114,10 @@ class MessagesTest {
             assertThat(shop.run(command, "--xlsx", "y.pdf")).isEqualTo(Status.USAGE);
             assertThat(said()).contains("--xlsx: \"y.pdf\" must end in .xlsx");
         }
-        assertThat(shop.run("month", "2026-03", "--xlsx", "y.pdf")).isEqualTo(Status.USAGE);
+        assertThat(shop.run("month", "2026-03", "--html", "y.html", "--xlsx", "y.pdf"))
+                .isEqualTo(Status.USAGE);
+        assertThat(shop.out()).isEmpty();
+        assertThat(folder.resolve("y.html")).doesNotExist();
         assertThat(shop.run("yield", "--xlsx", "reports/y.xlsx")).isEqualTo(Status.DONE);
     }
 
