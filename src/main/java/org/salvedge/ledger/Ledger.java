@@ -44,9 +44,6 @@ public final class Ledger implements AutoCloseable {
 
     /** Makes an empty ledger; refused if there is one. */
     public static Ledger create(Path file, Settings settings, Clock clock) {
-        if (Files.exists(file)) {
-            throw new Refused("there is a ledger already: " + file);
-        }
         return opened(NewFile.make(file, settings.currency()), settings, clock, database -> {});
     }
 
