@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.shop.Text;
+import org.salvedge.yield.FixLine;
 import org.salvedge.yield.LotLine;
 import org.salvedge.yield.MonthReview;
 import org.salvedge.yield.OpenSet;
@@ -54,12 +55,23 @@ final class Trace {
     private final Map<List<String>, Linked> fixes;
     private final Map<List<String>, Linked> fixesByFamily;
     private final Map<String, Integer> rowOfLot = new HashMap<>();
+    private final boolean everySet;
+    private final boolean everyAttempt;
     private final boolean everyOpen;
     private final YearMonth month;
 
     Trace(MonthReview review) {
+        this(review, review.why().sets(), review.why().attempts());
+    }
+
+    /** @param sets and attempts of a large shop, those of the month alone */
+    Trace(MonthReview review, List<TraceSet> sets, List<TraceAttempt> attempts) {
         month = review.month();
-        sets = review.why().sets();
+        this.sets = sets;
+        YearMonth before = month.minusMonths(1);
+        everySet = review.before().counted().decided() == 0
+                        && review.before().counted().gone() == 0
+                || sets.stream().anyMatch(s -> before.equals(s.decided()) || before.equals(s.gone()));
         List<TraceSet> few = sets.size() <= FEW ? sets : List.of();
         bySupplier = sorted(
                 few,
@@ -79,11 +91,14 @@ final class Trace {
                         .reversed()
                         .thenComparing(TraceSet::family, Text.CODE_POINTS)
                         .thenComparing(TraceSet::unit, Text.CODE_POINTS));
-        attempts = review.why().attempts();
+        this.attempts = attempts;
+        everyAttempt = attempts.size()
+                == review.why().fixes().stream().mapToInt(FixLine::attempts).sum();
         // Asked for by each row of long tables, so that each list is gone through once.
-        cells = runs(SETS, sets, s -> List.of(s.family(), s.fault()));
-        fixes = runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault()));
-        fixesByFamily = runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault(), a.family()));
+        cells = everySet ? runs(SETS, sets, s -> List.of(s.family(), s.fault())) : Map.of();
+        fixes = everyAttempt ? runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault())) : Map.of();
+        fixesByFamily =
+                everyAttempt ? runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault(), a.family())) : Map.of();
         ofMonth = ofMonth();
         lots = sorted(review.lots(), Comparator.comparing(LotLine::arrival).reversed());
         for (int i = 0; i < lots.size(); i++) {
@@ -131,7 +146,7 @@ final class Trace {
 
     @Nullable
     Linked ofSupplier(String supplier) {
-        return link(BY_SUPPLIER, bySupplier, s -> s.supplier().equals(supplier));
+        return everySet ? link(BY_SUPPLIER, bySupplier, s -> s.supplier().equals(supplier)) : null;
     }
 
     @Nullable
@@ -158,7 +173,7 @@ final class Trace {
     /** To all attempts with a fix. */
     @Nullable
     Linked ofFix(String fix) {
-        return link(ATTEMPTS, attempts, a -> a.fix().equals(fix));
+        return everyAttempt ? link(ATTEMPTS, attempts, a -> a.fix().equals(fix)) : null;
     }
 
     /**

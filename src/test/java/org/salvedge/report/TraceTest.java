@@ -20,7 +20,10 @@ import org.salvedge.shop.History;
 import org.salvedge.shop.Money;
 import org.salvedge.yield.MessyShop;
 import org.salvedge.yield.MonthReview;
+import org.salvedge.yield.MonthWhy;
 import org.salvedge.yield.Packages;
+import org.salvedge.yield.TraceAttempt;
+import org.salvedge.yield.TraceSet;
 
 /** Figures of the month counted again from the rows that they lead to. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -152,6 +155,39 @@ class TraceTest {
                         .isEqualTo(count(row, Figure.GONE)));
         each("Work", (row, behind) -> assertThat(behind.rows()).hasSize(count(row, Figure.SETS)));
         each("Suppliers", (row, behind) -> assertThat(behind.rows()).hasSize(count(row, Figure.LOTS)));
+    }
+
+    @Test
+    void aFigureOfMoreThanTheListHasLeadsNowhere() {
+        MonthWhy why = review.why();
+        TraceSet set = why.sets().stream()
+                .filter(s -> MONTH.equals(s.decided()))
+                .findFirst()
+                .orElseThrow();
+        TraceAttempt attempt = why.attempts().stream()
+                .filter(a -> YearMonth.from(a.on()).equals(MONTH))
+                .findFirst()
+                .orElseThrow();
+        Trace whole = new Trace(review);
+        Trace cut = new Trace(
+                review,
+                why.sets().stream()
+                        .filter(s -> !MONTH.minusMonths(1).equals(s.decided()))
+                        .filter(s -> !MONTH.minusMonths(1).equals(s.gone()))
+                        .toList(),
+                why.attempts().stream()
+                        .filter(a -> YearMonth.from(a.on()).equals(MONTH))
+                        .toList());
+
+        assertThat(whole.ofCell(set.family(), set.fault())).isNotNull();
+        assertThat(cut.ofCell(set.family(), set.fault())).isNull();
+        assertThat(whole.ofSupplier(set.supplier())).isNotNull();
+        assertThat(cut.ofSupplier(set.supplier())).isNull();
+        assertThat(whole.ofFix(attempt.fix())).isNotNull();
+        assertThat(cut.ofFix(attempt.fix())).isNull();
+        assertThat(whole.ofFix(attempt.fault(), attempt.fix(), "")).isNotNull();
+        assertThat(cut.ofFix(attempt.fault(), attempt.fix(), "")).isNull();
+        assertThat(cut.decidedIn(MONTH)).as("all of the month is there").isNotNull();
     }
 
     @Test
