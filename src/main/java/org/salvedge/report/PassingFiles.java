@@ -19,6 +19,11 @@ final class PassingFiles implements TempFileCreationStrategy {
 
     @Override
     public File createTempFile(String prefix, String suffix) throws IOException {
+        return make(prefix, suffix);
+    }
+
+    /** An empty one; gone at the latest when the program ends. */
+    static File make(String prefix, String suffix) throws IOException {
         File file = Files.createTempFile(prefix, suffix).toFile();
         file.deleteOnExit();
         return file;

@@ -2,7 +2,6 @@ package org.salvedge.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +40,7 @@ final class QuickBook extends SXSSFWorkbook {
         return zip;
     }
 
-    /** The files of the moment that there are. */
+    /** The passing files that hold rows. */
     List<Path> passing() {
         return Stream.ofNullable(sheets)
                 .flatMap(List::stream)
@@ -55,8 +54,8 @@ final class QuickBook extends SXSSFWorkbook {
         try {
             super.close();
         } finally {
-            for (Path file : passing()) {
-                Files.deleteIfExists(file);
+            for (SheetRows rows : sheets == null ? List.<SheetRows>of() : sheets) {
+                rows.forget();
             }
         }
     }

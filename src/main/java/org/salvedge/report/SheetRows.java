@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.commons.io.output.DeferredFileOutputStream;
 import org.apache.poi.xssf.streaming.SheetDataWriter;
@@ -17,19 +18,24 @@ import org.jspecify.annotations.Nullable;
 final class SheetRows extends SheetDataWriter {
     private static final int MOST_IN_MEMORY = 1 << 20;
 
+    private final Path file;
     private final DeferredFileOutputStream rows;
 
-    private SheetRows(DeferredFileOutputStream rows) throws IOException {
+    private SheetRows(Path file, DeferredFileOutputStream rows) throws IOException {
         super(new Unlocked(new OutputStreamWriter(rows, StandardCharsets.UTF_8)));
+        this.file = file;
         this.rows = rows;
     }
 
     static SheetRows create() throws IOException {
-        return new SheetRows(DeferredFileOutputStream.builder()
-                .setThreshold(MOST_IN_MEMORY)
-                .setPrefix("sheet-")
-                .setSuffix(".xml")
-                .get());
+        // Made at once, empty: only a file that is known can be taken away where the program is broken off.
+        Path file = PassingFiles.make("sheet-", ".xml").toPath();
+        return new SheetRows(
+                file,
+                DeferredFileOutputStream.builder()
+                        .setThreshold(MOST_IN_MEMORY)
+                        .setOutputFile(file)
+                        .get());
     }
 
     @Override
@@ -37,10 +43,15 @@ final class SheetRows extends SheetDataWriter {
         return rows.toInputStream();
     }
 
-    /** The file of the moment; null where the rows are in memory. */
+    /** The passing file that holds them; null where the rows are in memory. */
     @Nullable
     Path passing() {
-        return rows.getPath();
+        return rows.isInMemory() ? null : file;
+    }
+
+    /** Takes the passing file away, used or not. */
+    void forget() throws IOException {
+        Files.deleteIfExists(file);
     }
 
     /** A buffer for one thread. */
