@@ -123,7 +123,7 @@ final class MonthFront {
         if (!deeds.isEmpty()) {
             SheetWriter.words(
                     sheet.createRow(next++).createCell(0),
-                    "In months like the last three. No set is counted under two of these.",
+                    "In months like the last three; the sheets led to count their own span. No set is counted under two of these.",
                     book.styles().small());
         }
         if (deeds.isEmpty()) {

@@ -278,7 +278,7 @@ public final class MonthPage {
                     .append("</td></tr>\n");
         }
         out.append(
-                "</tbody>\n</table></div>\n<p class=\"small\">In months like the last three. No set is counted under two of these.</p>\n");
+                "</tbody>\n</table></div>\n<p class=\"small\">In months like the last three; the sheets led to count their own span. No set is counted under two of these.</p>\n");
     }
 
     private static boolean leftOut(MonthSheets.Sheet sheet) {

@@ -151,9 +151,13 @@ public final class MonthWords {
             case GIVE_UP -> "Give up sets with " + deed.where() + " at once: " + what + " costs more than it saves.";
             case MEND -> "Find out why " + what + " works less often than it did.";
             case PAY_LESS -> "Pay " + what + " less: its lots bring less for their money than others.";
-            case LEAVE -> "Pay less for family " + what + ", or leave it: its sets lost money.";
+            case LEAVE -> "Pay less for family " + what + ", or leave it: its sets lost " + each(deed) + " each.";
             case TEST_LONGER -> "Test longer after " + what + ": its sets come back more often than others.";
         };
+    }
+
+    private String each(Deed deed) {
+        return amount(deed.worth().value() / deed.sets());
     }
 
     /** From one amount to another, whole units. */

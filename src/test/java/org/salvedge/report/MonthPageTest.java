@@ -22,9 +22,11 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.salvedge.shop.Fact;
 import org.salvedge.shop.TvSet;
+import org.salvedge.yield.Deed;
 import org.salvedge.yield.MessyShop;
 import org.salvedge.yield.MonthReview;
 import org.salvedge.yield.Packages;
+import org.salvedge.yield.Range;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class MonthPageTest {
@@ -57,6 +59,12 @@ class MonthPageTest {
     void textFromSellersIsNoTagAndTheShopsNameIsNone() {
         assertThat(page).contains("&lt;script&gt;").contains("Reed &amp; Sons &lt;x&gt;");
         assertThat(page).doesNotContain("<script").doesNotContain("<img");
+    }
+
+    @Test
+    void whatAFamilysSetsLostEachTimesThemIsWhatLeavingItIsWorth() {
+        Deed leave = new Deed(Deed.Kind.LEAVE, "KX-55", "", "", new Range(448, 318, 578), 12);
+        assertThat(new MonthWords(review).deed(leave)).endsWith("its sets lost 37.33 EUR each.");
     }
 
     @Test
