@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
+import org.salvedge.report.Digits;
 import org.salvedge.report.MonthNotes;
 import org.salvedge.report.MonthPage;
 import org.salvedge.report.MonthWorkbook;
@@ -188,7 +189,7 @@ final class MonthCommand extends Command {
 
     private static String line(MonthFigures m) {
         var row = m.counted();
-        return Plural.of(row.decided(), "set") + " decided, " + row.saved() + " saved"
+        return Plural.of(row.decided(), "set") + " decided, " + Digits.grouped(row.saved()) + " saved"
                 + (row.decided() == 0
                         ? ""
                         : String.format(java.util.Locale.ROOT, ", yield %.2f", (double) row.saved() / row.decided()));
