@@ -110,6 +110,7 @@ enum Figure {
     CAME_BACK("came back", Kind.DATE, "Day of the comeback."),
     SOLD_ON("sold", Kind.DATE, "Day of the sale."),
     DAYS_OUT("days\nout", Kind.COUNT, "Days from sale to comeback."),
+    DAYS_LOOKED_AT("days", Kind.COUNT, "Days from the sale to the first comeback, else to the month's end."),
     LATEST_FIX("latest fix\nbefore", Kind.TEXT, "The latest fix before the sale."),
     FAULT_BACK("fault when\nback", Kind.TEXT, "Fault found when it came back; empty where it is not known."),
     REFUND("refund\nand cost", Kind.MONEY, "Refund, transport and handling."),

@@ -184,6 +184,11 @@ final class MonthSheets {
                         Trace.OF_MONTH,
                         "Those of the same attempts that were made on sets decided in " + month + ".",
                         lists.ofMonth(),
+                        1),
+                lists(
+                        Trace.SALES,
+                        "Sales of the 24 months up to " + month + "'s end; not listed where they are over 10 000.",
+                        lists.sales(),
                         1));
     }
 

@@ -68,7 +68,8 @@ final class OutcomeTables {
                         Figure.SALES,
                         Figure.BACK,
                         Figure.COST_A_SALE,
-                        Figure.LOG_RANK)
+                        Figure.LOG_RANK,
+                        Figure.TRACE)
                 .title("How long sold sets stay sold, by fix");
         for (KeptCurve curve : why.kept()) {
             for (KeptCurve.Point p : curve.points()) {
@@ -80,7 +81,8 @@ final class OutcomeTables {
                         curve.sales(),
                         curve.comebacks(),
                         curve.costPerSale(),
-                        curve.chance());
+                        curve.chance(),
+                        trace.soldAfter(curve.fix()));
             }
         }
         return table.build();

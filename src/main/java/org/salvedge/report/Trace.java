@@ -18,6 +18,7 @@ import org.salvedge.yield.LotLine;
 import org.salvedge.yield.MonthReview;
 import org.salvedge.yield.OpenSet;
 import org.salvedge.yield.TraceAttempt;
+import org.salvedge.yield.TraceSale;
 import org.salvedge.yield.TraceSet;
 
 /**
@@ -31,6 +32,7 @@ final class Trace {
     static final String GONE = "Sets gone";
     static final String ATTEMPTS = "Attempts";
     static final String OF_MONTH = "Attempts of sets";
+    static final String SALES = "Sales";
     static final String LOTS = "Lots";
     static final String LOTS_BY_SUPPLIER = "Lots by supplier";
     static final String OPEN = "Open sets";
@@ -48,6 +50,7 @@ final class Trace {
     final List<TraceSet> gone;
     final List<TraceAttempt> attempts;
     final List<TraceAttempt> ofMonth;
+    final List<TraceSale> sales;
     final List<LotLine> lots;
     final List<LotLine> lotsBySupplier;
     final List<OpenSet> open;
@@ -100,6 +103,7 @@ final class Trace {
         fixesByFamily =
                 everyAttempt ? runs(ATTEMPTS, attempts, a -> List.of(a.fix(), a.fault(), a.family())) : Map.of();
         ofMonth = ofMonth();
+        sales = review.why().sales();
         lots = sorted(review.lots(), Comparator.comparing(LotLine::arrival).reversed());
         for (int i = 0; i < lots.size(); i++) {
             rowOfLot.put(lots.get(i).lot(), i);
@@ -199,6 +203,12 @@ final class Trace {
                 ofMonth,
                 a -> a.fix().equals(fix) && (family.isEmpty() || a.family().equals(family)));
         return rows == null || rows.last() - rows.first() + 1 != number ? null : rows;
+    }
+
+    /** To the sales after a latest fix; "" = to all of them. */
+    @Nullable
+    Linked soldAfter(String fix) {
+        return link(SALES, sales, s -> fix.isEmpty() || s.fix().equals(fix));
     }
 
     @Nullable

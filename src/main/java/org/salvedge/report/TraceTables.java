@@ -4,6 +4,7 @@ import java.util.List;
 import org.salvedge.yield.LotLine;
 import org.salvedge.yield.OpenSet;
 import org.salvedge.yield.TraceAttempt;
+import org.salvedge.yield.TraceSale;
 import org.salvedge.yield.TraceSet;
 
 /** The lists that figures lead to. */
@@ -92,6 +93,22 @@ final class TraceTables {
                     a.passed() ? "passed" : "failed",
                     a.minutes() > 0 ? a.minutes() : null,
                     a.parts());
+        }
+        return table.build();
+    }
+
+    Table sales() {
+        Table.Builder table = WhyTables.of(
+                        Figure.LATEST_FIX,
+                        Figure.UNIT,
+                        Figure.FAMILY,
+                        Figure.SOLD_ON,
+                        Figure.CAME_BACK,
+                        Figure.DAYS_LOOKED_AT,
+                        Figure.REFUND)
+                .title("Sales behind the figures of comebacks, by latest fix");
+        for (TraceSale s : trace.sales) {
+            table.row(s.fix(), s.unit(), s.family(), s.on(), s.back(), s.days(), s.cost());
         }
         return table.build();
     }

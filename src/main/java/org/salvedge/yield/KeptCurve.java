@@ -45,12 +45,11 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
     /** All together, then each fix with enough sales, by code. */
     static List<KeptCurve> of(Outcomes o, YearMonth month) {
         History h = o.history();
-        int from = (int) month.minusMonths(MONTHS - 1L).atDay(1).toEpochDay();
-        int to = (int) month.atEndOfMonth().toEpochDay();
+        Days days = days(month);
         Sales sales = new Sales();
         for (int set = 0; set < h.sets(); set++) {
-            if (h.arrived(set) && soldWithin(h, set, from, to)) {
-                add(h, set, from, to, sales);
+            if (h.arrived(set) && soldWithin(h, set, days)) {
+                add(h, set, days, sales);
             }
         }
         List<KeptCurve> curves = new ArrayList<>();
@@ -75,19 +74,25 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
         return List.copyOf(curves);
     }
 
-    private static boolean soldWithin(History h, int set, int from, int to) {
+    /** The days of the sales that the curves rest on. */
+    static Days days(YearMonth month) {
+        return new Days(
+                Days.of(month.minusMonths(MONTHS - 1L)).first(), Days.of(month).last());
+    }
+
+    static boolean soldWithin(History h, int set, Days days) {
         for (int e = h.exitStart(set); e < h.exitStart(set + 1); e++) {
-            if (Sale.isSale(h, e) && h.exitDay(e) >= from && h.exitDay(e) <= to) {
+            if (Sale.isSale(h, e) && days.hold(h.exitDay(e))) {
                 return true;
             }
         }
         return false;
     }
 
-    private static void add(History h, int set, int from, int to, Sales sales) {
+    private static void add(History h, int set, Days of, Sales sales) {
         for (Sale sale : Sale.of(h, set)) {
             int day = h.exitDay(sale.exit());
-            if (day < from || day > to) {
+            if (!of.hold(day)) {
                 continue;
             }
             boolean back = !sale.comebacks().isEmpty();
@@ -95,7 +100,7 @@ public record KeptCurve(String fix, int sales, int comebacks, List<Point> points
             for (int c : sale.comebacks()) {
                 cost += h.comebackCost(c);
             }
-            sales.days.add((back ? h.comebackDay(sale.comebacks().get(0)) : to) - day);
+            sales.days.add((back ? h.comebackDay(sale.comebacks().get(0)) : of.last()) - day);
             sales.back.add(back);
             sales.fix.add(ComebackLine.latestFix(h, set, day));
             sales.cost.add((double) cost);

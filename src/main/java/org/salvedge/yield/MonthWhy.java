@@ -16,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
  * @param deeds worth doing, best first
  * @param sets behind the month's figures and those of the month before
  * @param attempts behind the fixes' figures
+ * @param sales behind the curves of comebacks
  */
 public record MonthWhy(
         List<Cause> causes,
@@ -34,7 +35,8 @@ public record MonthWhy(
         List<WorkLine> work,
         List<Deed> deeds,
         List<TraceSet> sets,
-        List<TraceAttempt> attempts) {
+        List<TraceAttempt> attempts,
+        List<TraceSale> sales) {
 
     static MonthWhy of(Outcomes o, YearMonth month, YieldTable byMonth, List<LotLine> lots) {
         // Each walks the whole record, and they do not need one another.
@@ -67,6 +69,7 @@ public record MonthWhy(
                 WorkLine.of(o, month, values),
                 Deeds.of(o, month, values, causes.join(), fixes, preferences, suppliers.join(), kept.join()),
                 TraceSet.of(o, month),
-                TraceAttempt.of(o, month));
+                TraceAttempt.of(o, month),
+                TraceSale.of(o, month));
     }
 }

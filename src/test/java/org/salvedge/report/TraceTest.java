@@ -191,6 +191,22 @@ class TraceTest {
     }
 
     @Test
+    void curvesOfComebacksAreCountedFromTheirSales() {
+        each("Kept", (row, behind) -> {
+            assertThat(behind.rows()).hasSize(count(row, Figure.SALES));
+            assertThat(behind.values(Figure.CAME_BACK).stream()
+                            .filter(java.util.Objects::nonNull)
+                            .count())
+                    .isEqualTo(count(row, Figure.BACK));
+            int day = count(row, Figure.DAYS_SOLD);
+            assertThat(behind.values(Figure.DAYS_LOOKED_AT).stream()
+                            .filter(d -> (Integer) requireNonNull(d) >= day)
+                            .count())
+                    .isEqualTo(count(row, Figure.AT_RISK));
+        });
+    }
+
+    @Test
     void onALargePageALinkLeadsToTheWordsThatTheListIsNotThere() {
         Paper paper = new Paper("", LocalDate.EPOCH, "A4", MessyShop.EUR);
         Linked link = new Linked("", Trace.SETS, 7, 9);
