@@ -37,7 +37,9 @@ final class NewFile {
         try {
             Files.createFile(file);
         } catch (FileAlreadyExistsException e) {
-            throw new Refused("there is a ledger already: " + file);
+            if (Files.exists(file)) { // else a link to where none is yet
+                throw new Refused("there is a ledger already: " + file);
+            }
         } catch (IOException e) {
             // SQLite will fail on it too, and its failures are put into words.
         }
