@@ -42,7 +42,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: salvedge month 2026-02. It counts what happened up to the month's last day, whenever it was recorded. Without",
-            "--xlsx it is reports/month-2026-02.xlsx in the shop's folder. --html month.html writes a web page; give both for both.",
+            "--xlsx it is reports/month-2026-02.xlsx (with --as-of in its name) in the shop's folder. --html month.html writes a web page; give both for both.",
             "Printed again, it says what was recorded since its last printing, and which figures of the first page moved by it;",
             "a printing is noted in the ledger (--format json and --as-of tell of the last one, but note none)."
         })
@@ -82,12 +82,15 @@ final class MonthCommand extends Command {
         if (format == Format.CSV) {
             throw new Usage("--format: month prints table or json");
         }
+        if (format == Format.JSON && (html != null || xlsx != null)) {
+            throw new Usage("--format json writes no workbook and no page; leave out --xlsx and --html");
+        }
         overrides.apply(session);
         session.shop().requireThere();
         // Both, before anything is counted: a slip in one must not leave the other written.
         Path page = html == null ? null : Reports.target(session, "--html", html, ".html");
         Path book = xlsx == null
-                ? session.shop().reports().resolve("month-" + asked + ".xlsx")
+                ? session.shop().reports().resolve("month-" + asked + (asOf == null ? "" : "-as-of-" + asOf) + ".xlsx")
                 : Reports.target(session, "--xlsx", xlsx, ".xlsx");
         CompletableFuture<Void> tables = YieldTable.prepare();
         boolean asBook = format != Format.JSON && (html == null || xlsx != null);

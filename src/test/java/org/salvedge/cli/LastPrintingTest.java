@@ -100,6 +100,24 @@ class LastPrintingTest {
     }
 
     @Test
+    void whatIsPrintedAsOfADayLeavesTheMonthsOwnWorkbookAlone() throws IOException {
+        printed();
+        Path own = shop.folder().resolve("reports/month-2026-03.xlsx");
+        byte[] before = Files.readAllBytes(own);
+        recorded("attempt", "002", "--fault", "row_drive", "--fix", "contact_mask", "--passed", "yes");
+        printed("--as-of", "2026-03-13");
+        assertThat(own).hasBinaryContent(before);
+        assertThat(own.resolveSibling("month-2026-03-as-of-2026-03-13.xlsx")).exists();
+    }
+
+    @Test
+    void jsonGoesToTheTerminalOnly() {
+        assertThat(shop.run("month", "2026-03", "--format", "json", "--html", "x.html"))
+                .isEqualTo(Status.USAGE);
+        assertThat(shop.err()).contains("writes no workbook and no page");
+    }
+
+    @Test
     void anAmountThatMovedKeepsItsDigitsOnBothSides() {
         printed();
         recorded("amend", "6", "--gross", "100.50", "--why", "a slip");
