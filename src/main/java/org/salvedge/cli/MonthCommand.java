@@ -127,14 +127,16 @@ final class MonthCommand extends Command {
                     .toList();
             progress.step("counting", READ);
             // While the ledger is open, for the labels of the sets that it lists.
-            review = MonthReview.of(history, settings.labourRate(), asked, bids);
+            review = format == Format.JSON && past.never()
+                    ? null
+                    : MonthReview.of(history, settings.labourRate(), asked, bids);
         }
         prepared.join();
-        if (format == Format.JSON) {
+        if (review == null || format == Format.JSON) {
             Outcomes outcomes = Outcomes.of(history, settings.labourRate());
             Map<String, Object> json = json(MonthChange.of(outcomes, asked), Causes.of(outcomes, asked));
             json.put("suppliers", suppliers(ChangeSplit.yieldBySupplier(outcomes, asked)));
-            SincePrinting since = past.since(session, review);
+            SincePrinting since = review == null ? null : past.since(session, review);
             json.put("since_printing", since == null ? null : LastPrinting.json(since));
             json.put("release_checks", checks(releases));
             progress.clear();
