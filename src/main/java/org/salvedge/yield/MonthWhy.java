@@ -52,13 +52,22 @@ public record MonthWhy(
         List<Preference> preferences = java.util.stream.Stream.concat(
                         Preference.of(fixes).stream(), Preference.of(byFamily).stream())
                 .toList();
+        Signals signals = Signals.of(o, month, byMonth, lots);
+        ChangeSplit yieldByFault = ChangeSplit.yieldByFault(o, month);
+        ChangeSplit yieldBySupplier = ChangeSplit.yieldBySupplier(o, month);
+        ChangeSplit marginByFault = ChangeSplit.marginByFault(o, month);
+        ChangeSplit marginBySupplier = ChangeSplit.marginBySupplier(o, month);
+        List<WorkLine> work = WorkLine.of(o, month, values);
+        List<TraceSet> sets = TraceSet.of(o, month);
+        List<TraceAttempt> attempts = TraceAttempt.of(o, month);
+        List<TraceSale> sales = TraceSale.of(o, month);
         return new MonthWhy(
                 causes.join(),
-                Signals.of(o, month, byMonth, lots),
-                ChangeSplit.yieldByFault(o, month),
-                ChangeSplit.yieldBySupplier(o, month),
-                ChangeSplit.marginByFault(o, month),
-                ChangeSplit.marginBySupplier(o, month),
+                signals,
+                yieldByFault,
+                yieldBySupplier,
+                marginByFault,
+                marginBySupplier,
                 fixes,
                 byFamily,
                 preferences,
@@ -66,10 +75,10 @@ public record MonthWhy(
                 suppliers.join(),
                 kept.join(),
                 ledger.join(),
-                WorkLine.of(o, month, values),
+                work,
                 Deeds.of(o, month, values, causes.join(), fixes, preferences, suppliers.join(), kept.join()),
-                TraceSet.of(o, month),
-                TraceAttempt.of(o, month),
-                TraceSale.of(o, month));
+                sets,
+                attempts,
+                sales);
     }
 }
