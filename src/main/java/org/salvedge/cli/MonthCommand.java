@@ -150,6 +150,9 @@ final class MonthCommand extends Command {
         if (asked.atEndOfMonth().isAfter(session.today())) {
             session.say(asked + (asked.atDay(1).isAfter(session.today()) ? " has not begun." : " is not over."));
         }
+        if (history.sets() == 0) {
+            session.say("Of what is on record nothing had happened by the end of " + asked + ".");
+        }
         if (since != null) {
             Wording.say(session, since.sentence());
         }

@@ -145,10 +145,10 @@ enum Figure {
     YIELD_THEN("yield,\nmonth\nbefore", Kind.RATIO, "Yield of the cell in the month before."),
     YIELD_NOW("yield,\nthis\nmonth", Kind.RATIO, "The same in the month."),
     MIX(
-            "mix\neffect",
+            "mix\neffect,\n% points",
             Kind.RATIO,
             "Change of the cell's share of all sets x mean of its two yields. A cell empty in one month is all mix. Mix and rate of all cells add up to the change."),
-    RATE("rate\neffect", Kind.RATIO, "Change of the cell's yield x mean of its two shares."),
+    RATE("rate\neffect,\n% points", Kind.RATIO, "Change of the cell's yield x mean of its two shares."),
     MARGIN_THEN(
             "margin\nper set,\nmonth\nbefore", Kind.MONEY_EACH, "Margin per set gone of the cell in the month before."),
     MARGIN_NOW("margin\nper set,\nthis\nmonth", Kind.MONEY_EACH, "The same in the month."),

@@ -143,8 +143,12 @@ public final class MonthWords {
         return text + ".";
     }
 
-    /** What to do, without its worth. */
+    /** What to do, without its worth; where that may be nothing, it says so. */
     public String deed(Deed deed) {
+        return whatToDo(deed) + (deed.worth().low() < 0 ? " Likely, not sure." : "");
+    }
+
+    private String whatToDo(Deed deed) {
         String what = Visible.text(deed.what());
         return switch (deed.kind()) {
             case PREFER -> "On " + deed.where() + ", try " + what + " before " + deed.instead() + ".";

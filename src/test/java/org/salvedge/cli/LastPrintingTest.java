@@ -88,6 +88,8 @@ class LastPrintingTest {
         assertThat(shop.out()).contains("2026-04 has not begun.");
         assertThat(shop.run("month", "2026-02")).isZero();
         assertThat(shop.out()).doesNotContain("not over").doesNotContain("not begun");
+        assertThat(shop.run("month", "2019-02")).isZero();
+        assertThat(shop.out()).contains("nothing had happened by the end of 2019-02.");
     }
 
     @Test

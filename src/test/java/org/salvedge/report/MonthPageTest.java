@@ -68,6 +68,15 @@ class MonthPageTest {
     }
 
     @Test
+    void adviceThatMayBringNothingSaysSo() {
+        MonthWords words = new MonthWords(review);
+        assertThat(words.deed(new Deed(Deed.Kind.MEND, "reflow", "", "", new Range(58, -6, 122), 12)))
+                .endsWith("Likely, not sure.");
+        assertThat(words.deed(new Deed(Deed.Kind.MEND, "reflow", "", "", new Range(58, 6, 110), 12)))
+                .doesNotContain("not sure");
+    }
+
+    @Test
     void itNeedsNothingFromElsewhereAndNoScript() {
         assertThat(page.toLowerCase(java.util.Locale.ROOT))
                 .doesNotContain("http:")
