@@ -107,11 +107,6 @@ final class MonthFront {
         for (Deed deed : deeds) {
             Row line = sheet.createRow(next++);
             across(words.deed(deed), 0, 2, line);
-            Linked why = links.deed(deed);
-            if (why != null) {
-                book.writer().lead(line.getCell(0), why);
-                line.getCell(0).setCellStyle(book.styles().linkWrapped());
-            }
             SheetWriter.words(
                     line.createCell(3),
                     Digits.grouped(deed.worth().value(), 0) + " "
@@ -119,6 +114,15 @@ final class MonthFront {
                     book.styles().right());
             SheetWriter.words(
                     line.createCell(4), words.worth(deed.worth()), book.styles().right());
+            Linked why = links.deed(deed);
+            if (why != null) {
+                // Not every program breaks the lines of a link: it cuts what is longer than one.
+                boolean one = line.getHeightInPoints() < 2 * SheetWriter.LINE_POINTS;
+                Cell leads = line.getCell(one ? 0 : 3);
+                book.writer().lead(leads, why);
+                leads.setCellStyle(
+                        one ? book.styles().linkWrapped() : book.styles().link());
+            }
         }
         if (!deeds.isEmpty()) {
             SheetWriter.words(

@@ -145,7 +145,7 @@ public final class MonthWords {
 
     /** What to do, without its worth; where that may be nothing, it says so. */
     public String deed(Deed deed) {
-        return whatToDo(deed) + (deed.worth().low() < 0 ? " Likely, not sure." : "");
+        return whatToDo(deed) + (deed.worth().low() < 0 ? " Not sure." : "");
     }
 
     private String whatToDo(Deed deed) {
@@ -154,9 +154,9 @@ public final class MonthWords {
             case PREFER -> "On " + deed.where() + ", try " + what + " before " + deed.instead() + ".";
             case GIVE_UP -> "Give up sets with " + deed.where() + " at once: " + what + " costs more than it saves.";
             case MEND -> "Find out why " + what + " works less often than it did.";
-            case PAY_LESS -> "Pay " + what + " less: its lots bring less for their money than others.";
+            case PAY_LESS -> "Pay " + what + " less: its lots bring less for their money.";
             case LEAVE -> "Pay less for family " + what + ", or leave it: its sets lost " + each(deed) + " each.";
-            case TEST_LONGER -> "Test longer after " + what + ": its sets come back more often than others.";
+            case TEST_LONGER -> "Test longer after " + what + ": more of its sets come back.";
         };
     }
 

@@ -71,9 +71,9 @@ class MonthPageTest {
     void adviceThatMayBringNothingSaysSo() {
         MonthWords words = new MonthWords(review);
         assertThat(words.deed(new Deed(Deed.Kind.MEND, "reflow", "", "", new Range(58, -6, 122), 12)))
-                .endsWith("Likely, not sure.");
+                .endsWith(" Not sure.");
         assertThat(words.deed(new Deed(Deed.Kind.MEND, "reflow", "", "", new Range(58, 6, 110), 12)))
-                .doesNotContain("not sure");
+                .doesNotContain("Not sure");
     }
 
     @Test
