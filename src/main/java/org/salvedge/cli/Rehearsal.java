@@ -17,7 +17,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.salvedge.ledger.Ledger;
 import org.salvedge.report.Screen;
 import org.salvedge.shop.Attempt;
@@ -172,7 +171,13 @@ public final class Rehearsal {
     }
 
     private static Surroundings surroundings(Path shop, PrintWriter writer) {
-        return new Surroundings(Clock.system(ZoneId.systemDefault()), writer, writer, shop, Map.of(), new NoTerminal());
+        return new Surroundings(
+                Clock.system(ZoneId.systemDefault()),
+                writer,
+                writer,
+                shop,
+                Map.of(),
+                new SilentTerminal(false, Screen.plain()));
     }
 
     private static void delete(Path shop) throws IOException {
@@ -200,34 +205,6 @@ public final class Rehearsal {
                 String name = loaded.getFileName().toString();
                 Files.copy(loaded, natives.resolve(name.substring(name.indexOf(NATIVE))));
             }
-        }
-    }
-
-    /** Nobody at the keyboard. */
-    private static final class NoTerminal implements Terminal {
-        @Override
-        public boolean asks() {
-            return false;
-        }
-
-        @Override
-        public boolean watches() {
-            return false;
-        }
-
-        @Override
-        public @Nullable String answer(String question) {
-            return null;
-        }
-
-        @Override
-        public @Nullable String line(String question) {
-            return null;
-        }
-
-        @Override
-        public Screen screen() {
-            return Screen.plain();
         }
     }
 }

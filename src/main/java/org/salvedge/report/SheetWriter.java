@@ -184,7 +184,7 @@ final class SheetWriter {
         if (kind.isText()) {
             String text = CellText.text(value);
             text(cell, text);
-            return text.length();
+            return room(cell.getStringCellValue());
         }
         BigDecimal number = decimal(value);
         cell.setCellValue(number.doubleValue());
@@ -225,12 +225,17 @@ final class SheetWriter {
         cell.setCellStyle(style);
     }
 
+    /** Characters of a column's width that a text takes. */
+    private static int room(String text) {
+        return Math.max(text.length(), TextLines.characters(text));
+    }
+
     /** Writes text from elsewhere as text, whatever it begins with. */
     void text(Cell cell, String text) {
         String visible = Visible.text(text);
         cell.setCellValue(visible.length() > LONGEST_TEXT ? visible.substring(0, LONGEST_TEXT) : visible);
         boolean formula = FormulaGuard.isFormula(visible);
-        boolean wide = visible.length() > WIDEST;
+        boolean wide = room(visible) > WIDEST;
         cell.setCellStyle(formula ? styles.quoted(wide) : wide ? styles.wrapped() : styles.of(Kind.TEXT));
     }
 

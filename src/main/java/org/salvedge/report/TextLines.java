@@ -46,10 +46,17 @@ final class TextLines {
         return lines;
     }
 
-    private static double width(String word) {
-        return word.codePoints()
-                .mapToDouble(
-                        c -> c < ' ' + WIDTHS.length && c >= ' ' ? WIDTHS[c - ' '] : c == '\u00a0' ? WIDTHS[0] : WIDE)
-                .sum();
+    /** How wide a column must be, in digits of 10 points, to show a text in one line: capitals are wider than digits. */
+    static int characters(String text) {
+        return (int) Math.ceil(width(text) * Styles.POINTS * SLACK / (PIXELS_A_CHARACTER * POINTS_A_PIXEL * WIDE));
+    }
+
+    private static double width(String text) {
+        double width = 0;
+        for (int i = 0, c; i < text.length(); i += Character.charCount(c)) {
+            c = text.codePointAt(i);
+            width += c < ' ' + WIDTHS.length && c >= ' ' ? WIDTHS[c - ' '] : c == '\u00a0' ? WIDTHS[0] : WIDE;
+        }
+        return width;
     }
 }

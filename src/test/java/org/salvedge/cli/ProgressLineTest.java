@@ -12,7 +12,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.salvedge.ledger.Progress;
 import org.salvedge.report.Screen;
@@ -38,32 +37,7 @@ class ProgressLineTest {
                 return Instant.ofEpochMilli(now);
             }
         };
-        Terminal terminal = new Terminal() {
-            @Override
-            public boolean asks() {
-                return watched;
-            }
-
-            @Override
-            public boolean watches() {
-                return watched;
-            }
-
-            @Override
-            public @Nullable String answer(String question) {
-                return null;
-            }
-
-            @Override
-            public @Nullable String line(String question) {
-                return null;
-            }
-
-            @Override
-            public Screen screen() {
-                return SCREEN;
-            }
-        };
+        Terminal terminal = new SilentTerminal(watched, SCREEN);
         return new ProgressLine(new Surroundings(
                 clock, new PrintWriter(new StringWriter()), new PrintWriter(err), Path.of(""), Map.of(), terminal));
     }

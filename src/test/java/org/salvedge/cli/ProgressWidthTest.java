@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.salvedge.report.Screen;
@@ -27,7 +26,7 @@ class ProgressWidthTest {
                 new PrintWriter(drawn),
                 Path.of(""),
                 Map.of(),
-                new Watched(columns)))) {
+                new SilentTerminal(true, new Screen(columns, true, false))))) {
             line.step("reading \u001b[2J\u202ex.xlsx, " + "which is of a name that is long ".repeat(4), 0.5);
         }
         assertThat(drawn.toString().split("\r", -1))
@@ -55,33 +54,6 @@ class ProgressWidthTest {
         @Override
         public Instant instant() {
             return Instant.EPOCH.plusSeconds(3600L * looks++);
-        }
-    }
-
-    private record Watched(int columns) implements Terminal {
-        @Override
-        public boolean asks() {
-            return false;
-        }
-
-        @Override
-        public boolean watches() {
-            return true;
-        }
-
-        @Override
-        public @Nullable String answer(String question) {
-            return null;
-        }
-
-        @Override
-        public @Nullable String line(String question) {
-            return null;
-        }
-
-        @Override
-        public Screen screen() {
-            return new Screen(columns, true, false);
         }
     }
 }

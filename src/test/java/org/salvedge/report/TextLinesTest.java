@@ -14,6 +14,15 @@ class TextLinesTest {
         assertThat(TextLines.of("", 10)).isEqualTo(1);
     }
 
+    /** A character of a column's width has 5.25 points; letters are taken for 2 % wider than the font's metrics. */
+    @Test
+    void capitalsNeedMoreRoomThanTheirNumber() {
+        assertThat(TextLines.characters("WWWW")).isEqualTo(8);
+        assertThat(TextLines.characters("iiii")).isEqualTo(2);
+        assertThat(TextLines.of("LU40M16", TextLines.characters("LU40M16"))).isEqualTo(1);
+        assertThat(TextLines.characters("LU40M16")).isEqualTo(9);
+    }
+
     @Test
     void aLineIsBrokenBetweenWords() {
         assertThat(TextLines.of("WWWWW WWWWW WWWWW", 10)).isEqualTo(3);

@@ -310,6 +310,24 @@ class WorkbookTest {
         }
     }
 
+    /** One character of the width goes to the indent. */
+    @Test
+    void aColumnIsWideEnoughForCapitals(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("wide.xlsx");
+        Table families = Table.of(Figure.FAMILY.column(), Figure.SHARE.column())
+                .row("MW40MWC", 1.0)
+                .build();
+        try (Book book = new Book(PAPER, "")) {
+            book.longTable("a", "", families, 1);
+            WholeFile.write(file, book::writeTo);
+        }
+        try (XSSFWorkbook read = new XSSFWorkbook(Files.newInputStream(file))) {
+            assertThat(read.getSheet("a").getColumnWidth(0) / 256)
+                    .isGreaterThanOrEqualTo(TextLines.characters("MW40MWC") + 1)
+                    .isGreaterThan("MW40MWC".length() + 2);
+        }
+    }
+
     @Test
     void theRowsOfALongSheetPassThroughAFileThatIsGoneAfter() throws IOException {
         String odd = new java.util.SplittableRandom(1)
