@@ -274,7 +274,7 @@ public final class MonthPage {
                     .append("</td><td class=\"n\">")
                     .append(Digits.grouped(deed.worth().value(), 0))
                     .append("</td><td class=\"n\">")
-                    .append(words.worth(deed.worth()))
+                    .append(Unbroken.text(words.worth(deed.worth())))
                     .append("</td></tr>\n");
         }
         out.append(
